@@ -1,0 +1,26 @@
+# One place for what every translation unit is compiled with.
+set(CMAKE_CXX_STANDARD 20)
+set(CMAKE_CXX_STANDARD_REQUIRED ON)
+set(CMAKE_CXX_EXTENSIONS OFF)
+set(CMAKE_EXPORT_COMPILE_COMMANDS ON)
+set(CMAKE_POSITION_INDEPENDENT_CODE ON)
+
+option(BAIZE_WERROR "Treat warnings as errors" ON)
+set(BAIZE_SANITIZE "" CACHE STRING "Sanitizers, as given to -fsanitize=")
+
+find_program(BAIZE_CCACHE ccache)
+if(BAIZE_CCACHE)
+  set(CMAKE_CXX_COMPILER_LAUNCHER ${BAIZE_CCACHE})
+endif()
+
+add_compile_options(-Wall -Wextra -Wpedantic -Wshadow -Wconversion -Wno-sign-conversion)
+if(BAIZE_WERROR)
+  add_compile_options(-Werror)
+endif()
+if(BAIZE_SANITIZE)
+  add_compile_options(-fsanitize=${BAIZE_SANITIZE} -fno-omit-frame-pointer
+                      -fno-sanitize-recover=all)
+  add_link_options(-fsanitize=${BAIZE_SANITIZE})
+endif()
+# Floating point must give the same digits on every build of the same source.
+add_compile_options(-ffp-contract=off)

@@ -1,0 +1,52 @@
+#pragma once
+
+#include "baize/services/season_review.h"
+
+namespace baize::services {
+
+/// A scored day before or after the work.
+struct WorkDay {
+  units::Day day;
+  int days_after = 0; ///< negative before
+  double score = 0;
+  int rolls = 0;
+  std::vector<std::string> visits;
+};
+
+/// One disruptive work at one green (and half).
+struct WorkAtGreen {
+  std::string green_name;
+  recovery::WorkLoss loss;
+  std::vector<WorkDay> days; ///< from the before-window to the horizon
+};
+
+struct WorkReview {
+  std::string club;
+  green::Work work;
+  std::string label;
+  green::WorkClass work_class = green::WorkClass::disruptive;
+  std::vector<WorkAtGreen> greens;
+  std::string sentence; ///< "On 16 greens the score fell by 2.4 ... " in plain words
+};
+
+/// Refuses "no_such_work".
+units::Result<WorkReview> work_review(const green::Records& records,
+                                      const climate::Weather& weather, const std::string& work,
+                                      units::Day today);
+
+/// A line of the list of works.
+struct WorkLine {
+  green::Work work;
+  std::string label;
+  green::WorkClass work_class = green::WorkClass::routine;
+  int greens = 0;
+  std::optional<double> mean_depth;           ///< over its greens that have a before and an after
+  std::optional<int> lasting_after_days;      ///< widest: least last-below ...
+  std::optional<int> lasting_by_days;         ///< ... to most first-back; absent when any is censored
+  int censored = 0;
+  std::optional<double> mean_score_days;
+};
+std::vector<WorkLine> work_lines(const green::Records& records, const climate::Weather& weather,
+                                 units::Day today);
+
+} // namespace baize::services
