@@ -100,6 +100,6 @@ function(baize_finish_house)
   if(BAIZE_TESTS)
     add_test(NAME headers COMMAND ${CMAKE_COMMAND} --build ${CMAKE_BINARY_DIR}
              --target headers_alone)
-    set_tests_properties(headers PROPERTIES TIMEOUT 1200)
+    set_tests_properties(headers PROPERTIES TIMEOUT 1200 LABELS gate)
   endif()
 endfunction()
