@@ -32,6 +32,7 @@ struct VisitPage {
   int offset = 0;
   std::vector<VisitLine> visits; ///< newest first
 };
+/// Refuses "no_such_green", "limit_out_of_range" and "offset_out_of_range".
 units::Result<VisitPage> visit_page(const green::Records& records, const VisitQuery& query);
 
 /// One spot of a visit with its speed worked out in steps.

@@ -55,7 +55,7 @@ struct SeasonReview {
   std::string green;
   std::string green_name;
   int year = 0;
-  units::Period period;   ///< the year, cut at today
+  units::Period period; ///< the year, cut at today
   climate::GrowthOptions growth_options;
   std::vector<VisitPoint> visits;
   std::vector<WorkTick> works;
@@ -67,10 +67,13 @@ struct SeasonReview {
   int weather_days_missing = 0;
 };
 
-/// Refuses "no_such_green", and "no_such_year" outside 1600 to 2600.
+/// Works are followed up to `today`, also past the year's end. Fixtures are those
+/// of the whole calendar year, works those that touch the period.
+/// Refuses "no_such_green", and "no_such_year" outside 1600 to 2600 and for a
+/// year that has not begun.
 units::Result<SeasonReview> season_review(const green::Records& records,
-                                          const climate::Weather& weather,
-                                          const std::string& green, int year, units::Day today);
+                                          const climate::Weather& weather, const std::string& green,
+                                          int year, units::Day today);
 
 /// "coring 13 mm", "topdressing 2 mm": kind and its leading parameter.
 std::string work_label(const green::Work& work);

@@ -10,8 +10,8 @@ namespace baize::services {
 /// What one file would bring in.
 struct FileReport {
   std::string name;
-  int rows = 0;     ///< data rows read
-  int records = 0;  ///< records they make (six rolls are one visit)
+  int rows = 0;    ///< data rows read
+  int records = 0; ///< records they make (six rolls are one visit)
   int problems = 0;
 };
 

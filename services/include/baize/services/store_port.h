@@ -61,15 +61,13 @@ class Store {
   /// revision adds nothing.
   virtual units::Result<Receipt> keep(const green::Records& records, const Author& author,
                                       const std::vector<ReceivedFile>& files) = 0;
-  virtual units::Result<Receipt> keep_weather(const std::string& club,
-                                              const climate::Weather& weather,
-                                              const Author& author) = 0;
+  virtual units::Result<Receipt>
+  keep_weather(const std::string& club, const climate::Weather& weather, const Author& author) = 0;
   /// The newest received copy of each file name.
   virtual units::Result<std::vector<ReceivedFile>> received(const std::string& club) = 0;
   /// Oldest first; kind is "visit", "work", "green" ...
-  virtual units::Result<std::vector<Revision>> history(const std::string& club,
-                                                       const std::string& kind,
-                                                       const std::string& id) = 0;
+  virtual units::Result<std::vector<Revision>>
+  history(const std::string& club, const std::string& kind, const std::string& id) = 0;
   /// Grows with every write by anybody, so that a reader knows when to load again.
   virtual units::Result<std::int64_t> change_number() = 0;
 };

@@ -12,20 +12,25 @@ namespace baize::services {
 /// How a weather file is to be read: guessed from its first lines, shown to the
 /// user, and corrected by them. For the fixed public formats only `format` counts.
 struct WeatherMapping {
-  std::string format;    ///< "ghcn_dly", "ghcn_wide", "ghcn_long", "delimited"
+  std::string format; ///< "ghcn_dly", "ghcn_wide", "ghcn_long", "delimited"
   char delimiter = ',';
   char decimal = '.';
   int header_lines = 1;
-  std::string date_style; ///< "iso", "yyyymmdd", "day_month_year", "month_day_year", "three_columns"
-  std::map<std::string, std::string> columns; ///< our field (tmin_c, rain_mm, day ...) -> their header
-  std::map<std::string, double> scale;        ///< our field -> factor, where theirs is in another unit (0.1)
-  std::map<std::string, std::string> unit;    ///< our field -> their unit as understood: "C", "F", "mm", "in"
+  std::string
+      date_style; ///< "iso", "yyyymmdd", "day_month_year", "month_day_year", "three_columns"
+  std::map<std::string, std::string>
+      columns; ///< our field (tmin_c, rain_mm, day ...) -> their header
+  std::map<std::string, double>
+      scale; ///< our field -> factor, where theirs is in another unit (0.1)
+  std::map<std::string, std::string>
+      unit; ///< our field -> their unit as understood: "C", "F", "mm", "in"
 };
 
 struct WeatherReading {
   climate::Weather weather;
   std::vector<units::Problem> problems; ///< the file cannot be used as it is; nothing may be kept
-  std::vector<units::Problem> remarks;  ///< by date: gaps, duplicates, swapped, impossible, failed checks
+  std::vector<units::Problem>
+      remarks; ///< by date: gaps, duplicates, swapped, impossible, failed checks
   int rows = 0;
 };
 

@@ -40,12 +40,14 @@ struct WorkLine {
   std::string label;
   green::WorkClass work_class = green::WorkClass::routine;
   int greens = 0;
-  std::optional<double> mean_depth;           ///< over its greens that have a before and an after
-  std::optional<int> lasting_after_days;      ///< widest: least last-below ...
-  std::optional<int> lasting_by_days;         ///< ... to most first-back; absent when any is censored
+  std::optional<double> mean_depth;      ///< over its greens that have a before and an after
+  std::optional<int> lasting_after_days; ///< widest: least last-below ...
+  std::optional<int> lasting_by_days;    ///< ... to most first-back; absent when any is censored
   int censored = 0;
   std::optional<double> mean_score_days;
 };
+/// Every work up to `today` and every plan after it, newest first. Plans and
+/// routine works carry no figures.
 std::vector<WorkLine> work_lines(const green::Records& records, const climate::Weather& weather,
                                  units::Day today);
 
