@@ -9,15 +9,16 @@
 
 namespace baize::recovery {
 
-/// One visit's figures, as the plain results use them.
+/// One visit's figures, as the plain results use them. Scores are points, 1 to 10.
 struct VisitScore {
   std::string visit;
   std::string observer;
   units::Day day;
-  std::optional<units::Minute> at;
-  double score = 0; ///< mean of its rolls
+  std::optional<units::Minute> at; ///< its begin, else its end, where either was written down
+  double score = 0;                ///< mean of its rolls
+  double total = 0;                ///< their sum: a whole number, so sums of it are exact
   int rolls = 0;
-  double lowest = 0; ///< lowest and highest roll (the mean twice where only a total is known)
+  double lowest = 0; ///< lowest and highest roll (the run's mean where only its total is known)
   double highest = 0;
 };
 
@@ -26,15 +27,25 @@ struct VisitScore {
 /// the number of observers change nothing.
 struct DayScore {
   units::Day day;
-  double score = 0;
+  double score = 0; ///< mean of the day's rolls
+  double total = 0; ///< their sum
   int rolls = 0;
-  std::vector<std::string> visits;
+  std::vector<std::string> visits; ///< by time, then id; those without a time first
 };
 
-/// Scored visits of a green (and half: those made in it and, for a whole-green
-/// spot, none other), by day, then time, then id.
+/// Scored visits of a green, by day, then time, then id. With a half, only runs
+/// made in it: at a spot that lies in it, or at a spot of no stated half during
+/// a visit of that half. Visits without a scored roll are left out, never zero.
 std::vector<VisitScore> visit_scores(const green::Records& records, const std::string& green,
                                      const std::string& half = {});
+/// One entry for each day that has a visit, oldest first. `visits` may stand in any order.
 std::vector<DayScore> day_scores(const std::vector<VisitScore>& visits);
+
+/// Is the score at or above the level? Both are means of whole numbers or were
+/// written down by a person, so 1e-9 only forgives the last digit of arithmetic:
+/// means of up to some thousand rolls that differ at all differ by far more.
+inline bool reaches(double score, double level) {
+  return score >= level - 1e-9;
+}
 
 } // namespace baize::recovery
