@@ -1,0 +1,21 @@
+#pragma once
+
+#include "baize/answers/json.h"
+#include "baize/services/sheets_port.h"
+
+#include <optional>
+
+namespace baize::answers {
+
+/// What came of bringing files in. `receipt` is absent where nothing was kept.
+struct Imported {
+  bool dry_run = false;
+  std::vector<services::FileReport> files;
+  std::vector<units::Problem> problems;
+  std::vector<units::Problem> remarks;
+  std::optional<services::Receipt> receipt;
+};
+
+Json to_json(const Imported& imported);
+
+} // namespace baize::answers
