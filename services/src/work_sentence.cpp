@@ -1,0 +1,154 @@
+#include "baize/units/number.h"
+#include "wording.h"
+#include "works_of.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <optional>
+
+namespace baize::services {
+namespace {
+
+/// Smallest, largest and mean of some figures.
+struct Spread {
+  int number = 0;
+  double low = 0;
+  double high = 0;
+  double sum = 0;
+  void add(double value) {
+    low = number == 0 ? value : std::min(low, value);
+    high = number == 0 ? value : std::max(high, value);
+    sum += value;
+    ++number;
+  }
+  double mean() const { return sum / number; }
+};
+
+const recovery::RecoveryInterval& lasting(const recovery::WorkLoss& loss) {
+  return loss.recovery[static_cast<std::size_t>(recovery::Definition::lasting)];
+}
+
+/// Green, or half green where the work was on halves.
+std::string places(int number, const green::Work& work) {
+  return work.half.empty() ? counted(number, "green")
+                           : counted(number, "half green", "half greens");
+}
+
+std::string depth_sentence(const Spread& depth, const green::Work& work) {
+  if (depth.number == 0) {
+    return {};
+  }
+  const std::string where = places(depth.number, work);
+  if (units::show_number(depth.high, 1) == "0.0") {
+    return fmt::format(" On {} the score did not fall.", where);
+  }
+  if (depth.number == 1) {
+    return fmt::format(" On {} the score fell by {} points.", where,
+                       units::show_number(depth.high, 1));
+  }
+  return fmt::format(" On {} the score fell by {} points on average ({} on single ones).", where,
+                     units::show_number(depth.mean(), 1), range(depth.low, depth.high, 1));
+}
+
+std::string back_sentence(const Spread& first_back, const green::Work& work) {
+  if (first_back.number == 0) {
+    return {};
+  }
+  const std::string days = range(first_back.low, first_back.high, 0);
+  return fmt::format(" {} {} back at the standard to stay, first seen so after {} {}.",
+                     places(first_back.number, work), was(first_back.number), days,
+                     days == "1" ? "day" : "days");
+}
+
+std::string open_sentences(int next_work, int record_ends, const green::Work& work) {
+  std::string text;
+  if (next_work > 0) {
+    text += fmt::format(" {} {} not yet back to stay when the next disruptive work began.",
+                        places(next_work, work), was(next_work));
+  }
+  if (record_ends > 0) {
+    text += fmt::format(" {} {} not yet back to stay when last scored.", places(record_ends, work),
+                        was(record_ends));
+  }
+  return text;
+}
+
+std::string area_sentence(const Spread& area, int still_below, const green::Work& work) {
+  if (area.number == 0) {
+    return {};
+  }
+  std::string text =
+      fmt::format(" The loss came to {} score-days{}", units::show_number(area.mean(), 0),
+                  area.number == 1    ? ""
+                  : work.half.empty() ? " a green on average"
+                                      : " a half green on average");
+  if (still_below > 0) {
+    text += fmt::format("; {} had not reached the score before when counting stopped",
+                        area.number == 1 ? "it" : fmt::format("{} of them", still_below));
+  }
+  return text + ".";
+}
+
+struct Tally {
+  Spread depth;
+  Spread first_back;
+  Spread area;
+  int still_below = 0;
+  int next_work = 0;
+  int record_ends = 0;
+  int no_before = 0;
+  int no_after = 0;
+};
+
+Tally tally(const std::vector<LossHere>& losses) {
+  Tally sum;
+  for (const LossHere& here : losses) {
+    const recovery::WorkLoss& loss = *here.loss;
+    sum.no_before += loss.before ? 0 : 1;
+    if (loss.visits_after == 0) {
+      ++sum.no_after;
+      continue;
+    }
+    if (loss.depth) {
+      sum.depth.add(*loss.depth);
+    }
+    if (loss.area) {
+      sum.area.add(loss.area->score_days);
+      sum.still_below += loss.area->ended ? 0 : 1;
+    }
+    if (lasting(loss).by_days) {
+      sum.first_back.add(*lasting(loss).by_days);
+    } else if (lasting(loss).censoring == recovery::Censoring::next_work) {
+      ++sum.next_work;
+    } else {
+      ++sum.record_ends;
+    }
+  }
+  return sum;
+}
+
+} // namespace
+
+std::string work_sentence(const green::Work& work, const std::vector<LossHere>& losses,
+                          units::Day today) {
+  if (work.day > today) {
+    return fmt::format("Planned for {}; nothing is measured yet.", plain(work.day));
+  }
+  if (green::class_of(work) != green::WorkClass::disruptive) {
+    return "This work is not counted as disruptive, so no loss is followed.";
+  }
+  const Tally sum = tally(losses);
+  std::string text = depth_sentence(sum.depth, work) + back_sentence(sum.first_back, work) +
+                     open_sentences(sum.next_work, sum.record_ends, work) +
+                     area_sentence(sum.area, sum.still_below, work);
+  if (sum.no_before > 0) {
+    text += fmt::format(" No score before this work on {}.", places(sum.no_before, work));
+  }
+  if (sum.no_after > 0) {
+    text += fmt::format(" No score after it on {}.", places(sum.no_after, work));
+  }
+  return text.empty() ? "No green of this club was touched." : text.substr(1);
+}
+
+} // namespace baize::services
