@@ -8,7 +8,9 @@
 namespace baize::climate {
 
 /// Growth potential: exp(-((T - optimum) / spread)^2 / 2), 0 to 1, T the day's
-/// mean air temperature. Gelernter and Stowell (2005).
+/// mean air temperature. Gelernter and Stowell (2005). A rule of thumb: no
+/// uncertainty was published with it. `problem` refuses an optimum outside 0 to 50
+/// degrees C and a spread outside 0.5 to 30 with code "growth_options_out_of_range".
 struct GrowthOptions {
   double optimum_c = 20;
   double spread_c = 5.5;
@@ -22,6 +24,7 @@ inline constexpr GrowthOptions kCoolSeason{20, 5.5, false};
 inline constexpr GrowthOptions kWarmSeason{31, 7, false};
 
 double growth_potential(double mean_temperature_c, const GrowthOptions& options);
+/// Absent where the day has no mean temperature.
 std::optional<double> growth_potential(const WeatherDay& day, const GrowthOptions& options);
 
 /// Sum of growth potential over the days after `from` up to and with `to`.

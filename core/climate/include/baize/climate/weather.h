@@ -15,7 +15,7 @@ struct WeatherDay {
   std::optional<double> tmean_c; ///< only where the station gives its own mean
   std::optional<double> rain_mm; ///< a trace is 0 with `rain_trace`
   bool rain_trace = false;
-  std::optional<double> et0_mm;  ///< as the file gives it
+  std::optional<double> et0_mm; ///< as the file gives it
   std::optional<double> solar_mj_m2;
   std::optional<double> wind_m_s;
   std::optional<double> wind_height_m;
