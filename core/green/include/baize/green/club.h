@@ -72,7 +72,8 @@ struct Fixture {
 /// The club's limit: a true day is a day at or above it. Without a season it
 /// holds all year; without a green it holds for all greens. The most particular
 /// rule wins: green and season, green, season, neither. A season may run over
-/// the turn of the year (11-01 to 02-28).
+/// the turn of the year (11-01 to 02-28). Of two equally particular ones the
+/// stricter holds.
 struct Standard {
   std::string green; ///< empty: every green
   std::optional<units::MonthDay> from;

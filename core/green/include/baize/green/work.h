@@ -37,8 +37,9 @@ struct Work {
 /// Closing shuts a green to play.
 enum class WorkClass { disruptive, routine, closing };
 
-/// The class of a work: its own say, else its kind's; unknown kinds are routine
-/// (validation has refused them before they get here).
+/// The class of a work: its own say, else its kind's. Closing kinds stay closing
+/// whatever the work says; unknown kinds are routine (validation has refused them
+/// before they get here).
 WorkClass class_of(const Work& work);
 /// Does the work touch this green, and this half (empty: any part of it)?
 bool touches(const Work& work, const std::string& green, const std::string& half = {});

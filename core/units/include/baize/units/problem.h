@@ -21,6 +21,9 @@ struct Problem {
 /// One sentence: place, field, value, rule.
 /// "rolls.csv line 12: score is '11', but must be a whole number from 1 to 10."
 std::string sentence(const Problem& problem);
+/// The same for a remark, which refuses nothing:
+/// "rolls.csv line 12: score is '7'; expected 8 by the marks of the roll."
+std::string remark_sentence(const Problem& problem);
 
 /// A value, or the problem that kept it from being one. The core never throws.
 template <class T> using Result = tl::expected<T, Problem>;

@@ -1,0 +1,14 @@
+#include "run_text.h"
+
+namespace baize::green {
+
+std::string run_text(const Run& run) {
+  const std::string direction = run.direction == Direction::out ? "out" : "back";
+  return run.spot.empty() ? direction : "spot " + run.spot + " " + direction;
+}
+
+std::string roll_text(const Run& run, const Roll& roll) {
+  return run_text(run) + " roll " + std::to_string(roll.order);
+}
+
+} // namespace baize::green
