@@ -4,6 +4,7 @@
 #include "baize/units/problem.h"
 
 #include <map>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -16,14 +17,18 @@ struct WeatherMapping {
   char delimiter = ',';
   char decimal = '.';
   int header_lines = 1;
-  std::string
-      date_style; ///< "iso", "yyyymmdd", "day_month_year", "month_day_year", "three_columns"
-  std::map<std::string, std::string>
-      columns; ///< our field (tmin_c, rain_mm, day ...) -> their header
-  std::map<std::string, double>
-      scale; ///< our field -> factor, where theirs is in another unit (0.1)
-  std::map<std::string, std::string>
-      unit; ///< our field -> their unit as understood: "C", "F", "mm", "in"
+  /// "iso", "yyyymmdd", "day_month_year", "month_day_year", "three_columns" (columns
+  /// year, month, day); "unknown" where no day above 12 proves the order: the user must say.
+  std::string date_style;
+  /// Our field (tmin_c, rain_mm, day ...) -> their header, or #3 for the third column.
+  std::map<std::string, std::string> columns;
+  /// Our field -> factor, where theirs is in another unit (0.1).
+  std::map<std::string, double> scale;
+  /// Our field -> their unit as understood: "C", "F", "mm", "in"; "unknown" where
+  /// neither the header nor the values tell: the user must say.
+  std::map<std::string, std::string> unit;
+  std::optional<double> wind_height_m; ///< where the file states the height of its wind column
+  friend bool operator==(const WeatherMapping&, const WeatherMapping&) = default;
 };
 
 struct WeatherReading {
