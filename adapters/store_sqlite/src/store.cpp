@@ -1,0 +1,137 @@
+#include "baize/store_sqlite/store.h"
+
+#include "load.h"
+#include "open.h"
+#include "queue.h"
+#include "weather_rows.h"
+
+namespace baize::store_sqlite {
+
+class SqliteStore::Inside {
+ public:
+  Inside(const std::string& path, const Options& options)
+      : path_(path), options_(options), writer_(open_database(path, options)) {}
+
+  /// One write: all of what f does, or nothing of it.
+  template <class F> units::Result<services::Receipt> write(const F& f) {
+    const Queue::Turn turn(queue_);
+    return guarded([&] {
+      Transaction transaction(*writer_, Transaction::Kind::write);
+      bool changed = false;
+      const services::Receipt receipt = f(*writer_, changed);
+      if (changed) {
+        transaction.commit();
+      }
+      return receipt;
+    });
+  }
+
+  /// One reading of one state of the database.
+  template <class F> auto read(const F& f) {
+    return guarded([&] {
+      std::unique_ptr<Connection> db = lend();
+      auto result = [&] {
+        const Transaction transaction(*db, Transaction::Kind::read);
+        return f(*db);
+      }();
+      const std::lock_guard lock(mutex_);
+      idle_.push_back(std::move(db));
+      return result;
+    });
+  }
+
+ private:
+  // A reader's connection is given back only when all went well.
+  std::unique_ptr<Connection> lend() {
+    {
+      const std::lock_guard lock(mutex_);
+      if (!idle_.empty()) {
+        auto db = std::move(idle_.back());
+        idle_.pop_back();
+        return db;
+      }
+    }
+    return open_reader(path_, options_.busy_ms);
+  }
+
+  std::string path_;
+  Options options_;
+  Queue queue_;
+  std::unique_ptr<Connection> writer_;
+  std::mutex mutex_;
+  std::vector<std::unique_ptr<Connection>> idle_;
+};
+
+units::Result<std::unique_ptr<SqliteStore>> SqliteStore::open(const std::string& path,
+                                                              const Options& options) {
+  return guarded([&] {
+    return std::unique_ptr<SqliteStore>(new SqliteStore(std::make_unique<Inside>(path, options)));
+  });
+}
+
+SqliteStore::SqliteStore(std::unique_ptr<Inside> inside) : inside_(std::move(inside)) {}
+SqliteStore::~SqliteStore() = default;
+
+units::Result<std::vector<services::ClubName>> SqliteStore::clubs() {
+  return inside_->read([](Connection& db) {
+    std::vector<services::ClubName> all;
+    Statement& row = db.use("SELECT club_id, name FROM current_club ORDER BY club_id");
+    row.start();
+    while (row.next()) {
+      services::ClubName club;
+      club.id = row.text();
+      club.name = row.text();
+      all.push_back(std::move(club));
+    }
+    return all;
+  });
+}
+
+units::Result<green::Records> SqliteStore::load(const std::string& club) {
+  return inside_->read([&](Connection& db) { return load_records(db, known_club(db, club)); });
+}
+
+units::Result<climate::Weather> SqliteStore::weather(const std::string& club) {
+  return inside_->read([&](Connection& db) { return load_weather(db, known_club(db, club)); });
+}
+
+units::Result<services::Receipt>
+SqliteStore::keep(const green::Records& records, const services::Author& author,
+                  const std::vector<services::ReceivedFile>& files) {
+  return inside_->write([&](Connection& db, bool& changed) {
+    Writing to(db, records.club.id, author);
+    keep_records(to, records);
+    keep_received(to, files);
+    changed = to.changed();
+    return to.receipt;
+  });
+}
+
+units::Result<services::Receipt> SqliteStore::keep_weather(const std::string& club,
+                                                           const climate::Weather& weather,
+                                                           const services::Author& author) {
+  return inside_->write([&](Connection& db, bool& changed) {
+    known_club(db, club);
+    Writing to(db, club, author);
+    keep_weather_days(to, weather);
+    changed = to.changed();
+    return to.receipt;
+  });
+}
+
+units::Result<std::vector<services::ReceivedFile>> SqliteStore::received(const std::string& club) {
+  return inside_->read([&](Connection& db) { return load_received(db, known_club(db, club)); });
+}
+
+units::Result<std::vector<services::Revision>>
+SqliteStore::history(const std::string& club, const std::string& kind, const std::string& id) {
+  return inside_->read(
+      [&](Connection& db) { return load_history(db, known_club(db, club), kind, id); });
+}
+
+units::Result<std::int64_t> SqliteStore::change_number() {
+  return inside_->read(
+      [](Connection& db) { return db.number("SELECT coalesce(max(key), 0) FROM change"); });
+}
+
+} // namespace baize::store_sqlite
