@@ -1,0 +1,38 @@
+#pragma once
+
+#include "baize/api/clubs_cache.h"
+#include "baize/services/sheets_port.h"
+#include "baize/services/store_port.h"
+
+#include <functional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace baize::api {
+
+/// A file of the pages, held in memory by the program.
+struct Asset {
+  std::string content_type;
+  std::string_view body;
+  std::string etag; ///< with its quotes; differs whenever the body does
+};
+
+/// What the routes stand on. Store and sheets are used from many threads at once.
+struct Context {
+  services::Store& store;
+  const services::Sheets& sheets;
+  ClubsCache& clubs;
+  std::function<units::Day()> today;
+  std::function<std::string()> now; ///< RFC 3339, UTC; written beside what is kept
+  std::function<const Asset*(std::string_view path)> asset; ///< "/" is the first page; null: none
+  /// Who a record brought in over HTTP is said to come from.
+  std::string author = "web";
+  /// Goes into every ETag; must differ between programs and between stores.
+  std::string edition;
+  /// Names that the Host header may hold, without port. A page elsewhere that
+  /// makes its own name lead to this machine is refused by it. Empty: any name.
+  std::vector<std::string> hosts{"localhost", "127.0.0.1", "[::1]"};
+};
+
+} // namespace baize::api

@@ -1,0 +1,30 @@
+#pragma once
+
+#include <string>
+#include <utility>
+#include <vector>
+
+namespace baize::api {
+
+/// What of an HTTP request matters here. Header values are as they came; empty
+/// where the header is absent.
+struct Request {
+  std::string method; ///< GET, HEAD, POST ...
+  std::string target; ///< "/api/v1/clubs?x=1", still percent-encoded
+  std::string body;
+  std::string host;
+  std::string origin;
+  std::string content_type;
+  std::string if_none_match;
+};
+
+/// An answer. Content-Length, Date and Connection are the server's own.
+struct Response {
+  int status = 200;
+  std::string content_type; ///< empty where there is no body
+  std::string body;
+  bool send_body = true; ///< false for HEAD: only its length is told
+  std::vector<std::pair<std::string, std::string>> headers;
+};
+
+} // namespace baize::api

@@ -1,0 +1,228 @@
+#include "baize/api/answer.h"
+
+#include "call.h"
+#include "guard.h"
+#include "reply.h"
+
+#include <algorithm>
+
+namespace baize::api {
+
+namespace {
+
+constexpr std::uint64_t kImportLimit = 160ULL * 1024 * 1024;
+constexpr std::uint64_t kOtherLimit = 64ULL * 1024;
+
+/// What stands for the {words} of the pattern; absent: the path is another one.
+std::optional<std::vector<std::string>> match(std::string_view pattern,
+                                              const std::vector<std::string>& segments) {
+  std::vector<std::string> ids;
+  std::string_view rest = pattern.substr(1);
+  for (std::size_t i = 0; i < segments.size(); ++i) {
+    const std::string_view part = rest.substr(0, rest.find('/'));
+    if (part.empty()) {
+      return std::nullopt;
+    }
+    if (part.front() == '{') {
+      if (segments[i].empty()) {
+        return std::nullopt;
+      }
+      ids.push_back(segments[i]);
+    } else if (part != segments[i]) {
+      return std::nullopt;
+    }
+    rest.remove_prefix(std::min(rest.size(), part.size() + 1));
+  }
+  return rest.empty() ? std::optional(ids) : std::nullopt;
+}
+
+struct Found {
+  const Route* route = nullptr;
+  std::vector<std::string> ids;
+  std::string allow; ///< methods of the path, where it is known but not by this method
+};
+
+void allow(std::string& list, std::string_view method) {
+  list += list.empty() ? "" : ", ";
+  list += method;
+  list += method == "GET" ? ", HEAD" : "";
+}
+
+Found find(std::string_view method, const std::vector<std::string>& segments) {
+  Found found;
+  for (const Route& route : routes()) {
+    auto ids = match(route.pattern, segments);
+    if (!ids) {
+      continue;
+    }
+    if (route.method == method) {
+      found.route = &route;
+      found.ids = std::move(*ids);
+      return found;
+    }
+    allow(found.allow, route.method);
+  }
+  return found;
+}
+
+Response not_modified(const std::string& tag) {
+  Response response;
+  response.status = 304;
+  response.send_body = false;
+  response.headers.emplace_back("ETag", tag);
+  response.headers.emplace_back("Cache-Control", "no-cache");
+  protect(response);
+  return response;
+}
+
+Response not_allowed(const Request& request, const std::string& methods) {
+  Response response =
+      refusal(405, {"method_not_allowed", "method", request.method.substr(0, 40), methods, ""});
+  response.headers.emplace_back("Allow", methods);
+  return response;
+}
+
+Response page(const Context& context, const Request& request, const Target& target) {
+  const Asset* asset = context.asset ? context.asset(target.path) : nullptr;
+  if (asset == nullptr) {
+    return refusal(404, {"no_such_page", "path", target.path.substr(0, 200),
+                         "a path of the pages or of the interface", ""});
+  }
+  if (request.method != "GET" && request.method != "HEAD") {
+    return not_allowed(request, "GET, HEAD");
+  }
+  if (names_tag(request.if_none_match, asset->etag)) {
+    return not_modified(asset->etag);
+  }
+  Response response{200, asset->content_type, std::string(asset->body), true, {}};
+  response.headers.emplace_back("ETag", asset->etag);
+  response.headers.emplace_back("Cache-Control", "no-cache");
+  protect(response);
+  return response;
+}
+
+std::optional<units::Problem> unknown_parameter(const Route& route, const Target& target) {
+  for (const auto& [name, value] : target.query) {
+    if (std::find(route.query.begin(), route.query.end(), name) == route.query.end()) {
+      std::string known;
+      for (const std::string_view one : route.query) {
+        known += known.empty() ? "one of " : ", ";
+        known += one;
+      }
+      return units::Problem{"unknown_parameter", "parameter", name.substr(0, 100),
+                            known.empty() ? "none, as this path takes no parameter" : known, ""};
+    }
+  }
+  return std::nullopt;
+}
+
+units::Result<units::Day> today_of(const Context& context, const Target& target) {
+  const auto found = target.query.find("today");
+  if (found == target.query.end()) {
+    return context.today();
+  }
+  auto day = units::parse_iso_day(found->second);
+  if (!day) {
+    day.error().field = "today";
+  }
+  return day;
+}
+
+Response refused(int status, units::Problem problem, const Target& target) {
+  if (problem.place.empty()) {
+    problem.place = target.path.substr(0, 200);
+  }
+  return refusal(status, problem);
+}
+
+Response routed(const Context& context, const Request& request, const Target& target, Found found) {
+  if (const auto problem = unknown_parameter(*found.route, target)) {
+    return refused(400, *problem, target);
+  }
+  const auto today = today_of(context, target);
+  if (!today) {
+    return refused(400, today.error(), target);
+  }
+  const auto change = context.store.change_number();
+  if (!change) {
+    return refused(503, change.error(), target);
+  }
+  const std::string tag =
+      make_tag(context.edition, std::to_string(*change) + units::iso(*today), request.target);
+  if (found.route->tagged && request.if_none_match != "*" &&
+      names_tag(request.if_none_match, tag)) {
+    return not_modified(tag);
+  }
+  auto answer =
+      found.route->handle(Call{context, request, target, std::move(found.ids), *change, *today});
+  if (!answer) {
+    return refused(status_of(answer.error()), answer.error(), target);
+  }
+  if (found.route->tagged) {
+    answer->headers.emplace_back("ETag", tag);
+  }
+  answer->headers.emplace_back("Cache-Control", found.route->tagged ? "no-cache" : "no-store");
+  protect(*answer);
+  return std::move(*answer);
+}
+
+/// What keeps other sites' pages from speaking through a keeper's browser.
+std::optional<Response> guarded(const Context& context, const Request& request,
+                                const Target& target) {
+  const std::string& host = target.authority.empty() ? request.host : target.authority;
+  if (!host_allowed(host, context.hosts)) {
+    return refused(403,
+                   {"host_not_allowed", "host", host.substr(0, 100),
+                    "a name under which this server was told to answer", ""},
+                   target);
+  }
+  if (request.method == "GET" || request.method == "HEAD") {
+    return std::nullopt;
+  }
+  if (!origin_allowed(request.origin, host)) {
+    return refused(403,
+                   {"origin_not_allowed", "origin", request.origin.substr(0, 100),
+                    "this server's own pages", ""},
+                   target);
+  }
+  return std::nullopt;
+}
+
+} // namespace
+
+Response answer(const Context& context, const Request& request) {
+  const auto target = parse_target(request.target);
+  if (!target) {
+    return refusal(400, target.error());
+  }
+  if (auto response = guarded(context, request, *target)) {
+    return std::move(*response);
+  }
+  const bool head = request.method == "HEAD";
+  Found found = find(head ? "GET" : std::string_view(request.method), target->segments);
+  Response response;
+  if (found.route == nullptr) {
+    response =
+        found.allow.empty() ? page(context, request, *target) : not_allowed(request, found.allow);
+  } else if (found.route->method == "POST" && !is_json(request.content_type)) {
+    response = refused(
+        415,
+        {"not_json", "content type", request.content_type.substr(0, 100), "application/json", ""},
+        *target);
+  } else {
+    response = routed(context, request, *target, std::move(found));
+  }
+  response.send_body = response.send_body && !head;
+  return response;
+}
+
+std::uint64_t body_limit(std::string_view method, std::string_view target) {
+  const auto parsed = parse_target(target);
+  if (method != "POST" || !parsed) {
+    return kOtherLimit;
+  }
+  const Found found = find(method, parsed->segments);
+  return found.route != nullptr && found.route->handle == import_files ? kImportLimit : kOtherLimit;
+}
+
+} // namespace baize::api

@@ -1,0 +1,69 @@
+// Brings record files in: read, checked, kept, all of them or none.
+#include "baize/answers/imported.h"
+#include "baize/api/import_body.h"
+#include "call.h"
+#include "reply.h"
+
+namespace baize::api {
+
+namespace {
+
+units::Result<bool> dry_run_of(const Call& call) {
+  const std::string* text = call.query("dry_run");
+  if (text == nullptr || *text == "false") {
+    return false;
+  }
+  if (*text != "true") {
+    return units::refuse("bad_query", "dry_run", *text, "true or false");
+  }
+  return true;
+}
+
+/// Files may leave the club's name out, but not name another club.
+std::optional<units::Problem> claim(green::Records& records, const std::string& club) {
+  if (records.club.id.empty()) {
+    records.club.id = club;
+  }
+  if (records.club.id == club) {
+    return std::nullopt;
+  }
+  return units::Problem{"other_club", "club", records.club.id,
+                        "'" + club + "', the club the files were sent to", ""};
+}
+
+} // namespace
+
+Answer import_files(const Call& call) {
+  const auto dry_run = dry_run_of(call);
+  if (!dry_run) {
+    return tl::unexpected(dry_run.error());
+  }
+  const auto files = read_import_body(call.request.body);
+  if (!files) {
+    return tl::unexpected(files.error());
+  }
+  services::SheetsReading reading = call.context.sheets.read(*files, call.today);
+  answers::Imported imported;
+  imported.dry_run = *dry_run;
+  imported.files = std::move(reading.files);
+  imported.problems = std::move(reading.problems);
+  imported.remarks = std::move(reading.remarks);
+  if (const auto other = claim(reading.records, call.ids.front())) {
+    imported.problems.push_back(*other);
+  }
+  if (imported.problems.empty() && !*dry_run) {
+    const auto receipt =
+        call.context.store.keep(reading.records, {call.context.author, call.context.now()}, *files);
+    if (!receipt && status_of(receipt.error()) >= 500) {
+      return tl::unexpected(receipt.error());
+    }
+    if (!receipt) {
+      imported.problems.push_back(receipt.error());
+    } else {
+      imported.receipt = *receipt;
+    }
+  }
+  return reply(answers::to_json(imported), imported.problems.empty() ? 200 : 422);
+}
+
+} // namespace baize::api

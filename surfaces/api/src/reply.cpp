@@ -1,0 +1,56 @@
+#include "reply.h"
+
+#include "baize/answers/problem.h"
+#include "baize/api/answer.h"
+
+#include <string_view>
+
+namespace baize::api {
+
+namespace {
+
+constexpr std::string_view kContentPolicy =
+    "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:; "
+    "font-src 'self'; connect-src 'self'; manifest-src 'self'; worker-src 'self'; "
+    "base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
+
+bool starts_with(std::string_view text, std::string_view start) {
+  return text.substr(0, start.size()) == start;
+}
+
+} // namespace
+
+Response reply(const answers::Json& json, int status) {
+  return {status, "application/json", answers::text(json), true, {}};
+}
+
+int status_of(const units::Problem& problem) {
+  if (starts_with(problem.code, "no_such_") && problem.code != "no_such_day" &&
+      problem.code != "no_such_database") {
+    return 404;
+  }
+  if (problem.code == "database_locked") {
+    return 503;
+  }
+  const bool of_store = starts_with(problem.code, "database_") || problem.code == "disk_full" ||
+                        problem.code == "no_such_database" ||
+                        problem.code == "not_a_baize_database";
+  return of_store ? 500 : 400;
+}
+
+void protect(Response& response) {
+  response.headers.emplace_back("Content-Security-Policy", kContentPolicy);
+  response.headers.emplace_back("X-Content-Type-Options", "nosniff");
+  response.headers.emplace_back("Referrer-Policy", "no-referrer");
+  response.headers.emplace_back("Cross-Origin-Opener-Policy", "same-origin");
+  response.headers.emplace_back("Cross-Origin-Resource-Policy", "same-origin");
+}
+
+Response refusal(int status, const units::Problem& problem) {
+  Response response = reply(answers::with_sentence(problem), status);
+  response.headers.emplace_back("Cache-Control", "no-store");
+  protect(response);
+  return response;
+}
+
+} // namespace baize::api

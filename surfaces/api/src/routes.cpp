@@ -1,0 +1,37 @@
+#include "baize/api/routes.h"
+
+#include "call.h"
+
+namespace baize::api {
+
+// Every route there is, in the order of surfaces/api/openapi.yaml.
+const std::vector<Route>& routes() {
+  static const std::vector<Route> table{
+      {"GET", "/healthz", {}, false, healthz},
+      {"GET", "/api/v1/fields", {}, true, fields},
+      {"GET", "/api/v1/clubs", {}, true, clubs},
+      {"GET", "/api/v1/clubs/{club}/greens", {"today"}, true, greens_review},
+      {"GET", "/api/v1/clubs/{club}/greens/{green}/years/{year}", {"today"}, true, season_review},
+      {"GET", "/api/v1/clubs/{club}/works", {"today"}, true, works},
+      {"GET", "/api/v1/clubs/{club}/works/{work}", {"today"}, true, work_review},
+      {"GET",
+       "/api/v1/clubs/{club}/visits",
+       {"green", "from", "to", "offset", "limit"},
+       true,
+       visits},
+      {"GET", "/api/v1/clubs/{club}/visits/{visit}", {}, true, visit_detail},
+      {"GET", "/api/v1/clubs/{club}/visits/{visit}/history", {}, true, visit_history},
+      {"POST", "/api/v1/clubs/{club}/import", {"dry_run", "today"}, false, import_files},
+  };
+  return table;
+}
+
+std::vector<RouteName> route_names() {
+  std::vector<RouteName> names;
+  for (const Route& route : routes()) {
+    names.push_back({route.method, route.pattern});
+  }
+  return names;
+}
+
+} // namespace baize::api
