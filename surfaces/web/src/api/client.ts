@@ -1,0 +1,45 @@
+import type {
+  ClubName, GreensReview, Refusal, SeasonReview, VisitDetail, VisitPage, WorkLine, WorkReview,
+} from "./schemas";
+import { words } from "../words";
+
+/** A refusal or a failure, as the one sentence to show. */
+export class Failure extends Error {}
+
+async function get<T>(path: string, query: Record<string, string | number | undefined> = {}): Promise<T> {
+  const url = new URL(`api/v1/${path}`, document.baseURI);
+  for (const [name, value] of Object.entries(query)) {
+    if (value !== undefined && value !== "") url.searchParams.set(name, String(value));
+  }
+  let answer: Response;
+  try {
+    answer = await fetch(url, { headers: { Accept: "application/json" } });
+  } catch {
+    throw new Failure(words.failed.unreachable);
+  }
+  const body: unknown = await answer.json().catch(() => undefined);
+  if (answer.ok && body !== undefined) return body as T;
+  throw new Failure((body as Refusal | undefined)?.sentence ?? words.failed.answer(answer.status));
+}
+
+const id = encodeURIComponent;
+
+export interface VisitFilter {
+  green?: string | undefined;
+  from?: string | undefined;
+  to?: string | undefined;
+  offset?: number | undefined;
+  limit?: number | undefined;
+}
+
+export const api = {
+  clubs: async () => (await get<{ clubs: ClubName[] }>("clubs")).clubs,
+  greens: (club: string) => get<GreensReview>(`clubs/${id(club)}/greens`),
+  season: (club: string, green: string, year: number) =>
+    get<SeasonReview>(`clubs/${id(club)}/greens/${id(green)}/years/${year}`),
+  works: async (club: string) => (await get<{ works: WorkLine[] }>(`clubs/${id(club)}/works`)).works,
+  work: (club: string, work: string) => get<WorkReview>(`clubs/${id(club)}/works/${id(work)}`),
+  visits: (club: string, filter: VisitFilter) =>
+    get<VisitPage>(`clubs/${id(club)}/visits`, { ...filter }),
+  visit: (club: string, visit: string) => get<VisitDetail>(`clubs/${id(club)}/visits/${id(visit)}`),
+};

@@ -1,0 +1,1188 @@
+// Written by `npm run types` from surfaces/api/openapi.yaml. Change that, not this.
+export interface paths {
+    "/healthz": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The server and its store answer. */
+        get: operations["healthz"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/fields": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The data dictionary, kinds of works and of readings with their units and ranges. */
+        get: operations["fields"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/clubs": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The clubs whose records are kept here. */
+        get: operations["clubs"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/clubs/{club}/greens": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Every green at a glance. */
+        get: operations["greensReview"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/clubs/{club}/greens/{green}/years/{year}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** One green's year, with visits, works, weather, true days and losses. */
+        get: operations["seasonReview"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/clubs/{club}/works": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The works and what each cost. */
+        get: operations["works"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/clubs/{club}/works/{work}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** One work, green by green, with fall, recovery under each definition, and loss. */
+        get: operations["workReview"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/clubs/{club}/visits": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Visits, newest first, a page at a time. */
+        get: operations["visits"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/clubs/{club}/visits/{visit}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** One visit with every roll, and its speed worked out in steps. */
+        get: operations["visitDetail"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/clubs/{club}/visits/{visit}/history": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Every revision of one visit, oldest first. */
+        get: operations["visitHistory"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/clubs/{club}/import": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Bring in record files, all of them or none.
+         * @description The files are read and checked together. With any problem nothing is kept
+         *     and the answer is 422. With `dry_run` nothing is kept either way. Sending
+         *     the same files again changes nothing. A club that is not known yet is made.
+         */
+        post: operations["importFiles"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+}
+export type webhooks = Record<string, never>;
+export interface components {
+    schemas: {
+        /**
+         * @description A day of the club's calendar.
+         * @example 2025-03-17
+         */
+        Day: string;
+        /**
+         * @description Local time, 24 hours.
+         * @example 07:40
+         */
+        TimeOfDay: string;
+        /**
+         * @description Month and day, of any year.
+         * @example 11-01
+         */
+        MonthDay: string;
+        /** @description Roll score in points, 1 (worst) to 10. */
+        Score: number;
+        /** @description First and last day, both inside. */
+        Period: {
+            first: components["schemas"]["Day"];
+            last: components["schemas"]["Day"];
+        };
+        /** @description Why a value was refused or is pointed out, as data. */
+        Problem: {
+            /**
+             * @description Short and stable.
+             * @example score_out_of_range
+             */
+            code: string;
+            /**
+             * @description The field as the data dictionary names it.
+             * @example score
+             */
+            field: string;
+            /**
+             * @description What was found.
+             * @example 11
+             */
+            value: string;
+            /**
+             * @description What would have been accepted.
+             * @example a whole number from 1 to 10
+             */
+            rule: string;
+            /**
+             * @description Where; may be empty.
+             * @example rolls.csv line 12
+             */
+            place: string;
+        };
+        Refusal: {
+            problem: components["schemas"]["Problem"];
+            /** @description The problem as one sentence for people. */
+            sentence: string;
+        };
+        /** @description One problem or remark with its sentence. */
+        Remark: {
+            problem: components["schemas"]["Problem"];
+            /** @description The same as one sentence for people. */
+            sentence: string;
+        };
+        Health: {
+            /** @enum {string} */
+            status: "ok";
+            /** @description Grows with every write to the store. */
+            change_number: number;
+        };
+        ClubName: {
+            id: string;
+            name: string;
+        };
+        Clubs: {
+            clubs: components["schemas"]["ClubName"][];
+        };
+        /** @description Where a record came from. */
+        Source: {
+            /** @description Name of the file it was read from; empty where there is none. */
+            file: string;
+            /** @description Line in the file, from 1; 0 where there is no file. */
+            line: number;
+        };
+        /**
+         * @description bobble: the ball leaves the ground; chatter: it vibrates but stays down; snake: an unexpected sideways move.
+         * @enum {string}
+         */
+        MarkKind: "bobble" | "chatter" | "snake";
+        Mark: {
+            kind: components["schemas"]["MarkKind"];
+            /** @description Seconds since release. */
+            seconds?: number;
+        };
+        /** @description One ball. */
+        Roll: {
+            /** @description Place in the run, from 1. */
+            order: number;
+            /** @description Distance rolled, metres; absent: not measured. */
+            distance_m?: number;
+            /** @description Absent: marks were not noted. Empty: watched, and nothing was seen. */
+            marks?: components["schemas"]["Mark"][];
+            /** @description The observer's own score; absent: not scored. */
+            score?: number;
+        };
+        /** @enum {string} */
+        Direction: "out" | "back";
+        /** @description The rolls of one direction at a spot. */
+        Run: {
+            spot: string;
+            direction: components["schemas"]["Direction"];
+            rolls: components["schemas"]["Roll"][];
+            /** @description Total of the scores, points, where only that was written down. */
+            total?: number;
+            /** @description Balls the total is of. */
+            total_of?: number;
+        };
+        /** @description State of the green at a visit; each may be unknown. */
+        Conditions: {
+            /** @description Hours. */
+            hours_since_mowing?: number;
+            /** @description Hours. */
+            hours_since_rolling?: number;
+            /** @description none, light, heavy */
+            dew?: string;
+            /** @description calm, breeze, strong */
+            wind?: string;
+            /** @description dry, moist, wet, frosted */
+            surface?: string;
+        };
+        /** @description One observer at one green. */
+        Visit: {
+            id: string;
+            green: string;
+            /** @description Empty: the whole green. */
+            half: string;
+            observer: string;
+            day: components["schemas"]["Day"];
+            from?: components["schemas"]["TimeOfDay"];
+            to?: components["schemas"]["TimeOfDay"];
+            conditions: components["schemas"]["Conditions"];
+            runs: components["schemas"]["Run"][];
+            /** @description May be empty. */
+            note: string;
+            source: components["schemas"]["Source"];
+        };
+        /**
+         * @description disruptive: lowers the score and is followed; routine: does not; closing: shuts the green to play.
+         * @enum {string}
+         */
+        WorkClass: "disruptive" | "routine" | "closing";
+        /** @description One named quantity of a work. */
+        Parameter: {
+            /** @example tine_diameter */
+            name: string;
+            /** @description In the unit that /api/v1/fields states for the name. */
+            number?: number;
+            /** @description For parameters that are words; else empty. */
+            word: string;
+        };
+        /** @description Something done to the surface. */
+        Work: {
+            id: string;
+            /** @example coring */
+            kind: string;
+            day: components["schemas"]["Day"];
+            until?: components["schemas"]["Day"];
+            at?: components["schemas"]["TimeOfDay"];
+            /** @description Empty: every green. */
+            greens: string[];
+            /** @description Empty: the whole green. */
+            half: string;
+            /** @description Absent: as the table of kinds says. */
+            disruptive?: boolean;
+            parameters: components["schemas"]["Parameter"][];
+            /** @description May be empty. */
+            note: string;
+            source: components["schemas"]["Source"];
+        };
+        /** @description A day or days on the calendar with what is wanted of the greens. */
+        Fixture: {
+            id: string;
+            name: string;
+            days: components["schemas"]["Period"];
+            /** @description 1 ordinary, 2 important, 3 the club's greatest. */
+            importance: number;
+            score_wanted?: components["schemas"]["Score"];
+            /** @description Green speed wanted, metres. */
+            speed_wanted_m?: number;
+            source: components["schemas"]["Source"];
+        };
+        /** @description Green speed of a visit, the mean over its spots. */
+        VisitSpeed: {
+            /** @description Metres. */
+            speed_m: number;
+            /** @description Standard error, metres. */
+            standard_error_m: number;
+            /** @description Spots it is the mean of. */
+            spots: number;
+            /** @description A spot is steep; find a flatter place. */
+            steep: boolean;
+            /** @description Sentences; empty when all is well. */
+            warnings: string[];
+        };
+        /** @description One direction. */
+        RunSpeed: {
+            /** @description Mean of the measured distances, metres. */
+            mean_m: number;
+            /** @description Longest less shortest, metres. */
+            spread_m: number;
+            /** @description Measured rolls. */
+            rolls: number;
+            /** @description The spread is inside the protocol's tolerance. */
+            within_tolerance: boolean;
+        };
+        /**
+         * @description Downhill over uphill below 2, 2 to 3, above 3.
+         * @enum {string}
+         */
+        SlopeClass: "gentle" | "moderate" | "steep";
+        /** @description Green speed at a spot from its two directions, both kept. */
+        SpotSpeed: {
+            out?: components["schemas"]["RunSpeed"];
+            back?: components["schemas"]["RunSpeed"];
+            /** @description Mean of the two directions, metres. */
+            plain_mean_m: number;
+            /** @description 2UD/(U+D), metres, when both directions are there. */
+            slope_corrected_m?: number;
+            /** @description The one to use, metres. */
+            speed_m: number;
+            /** @description Standard error, metres. */
+            standard_error_m: number;
+            /** @description Downhill over uphill. */
+            ratio?: number;
+            slope_class?: components["schemas"]["SlopeClass"];
+            one_direction_only: boolean;
+            /** @description The directions differ by more than the protocol's gap. */
+            directions_apart: boolean;
+            warnings: string[];
+        };
+        /** @enum {string} */
+        Trend: "unknown" | "better" | "steady" | "worse";
+        /** @description One green at a glance. */
+        GreenCard: {
+            /** @description Identifier. */
+            green: string;
+            name: string;
+            /** @description Free words; may be empty. */
+            grass_mix: string;
+            last_visit?: components["schemas"]["Day"];
+            /** @description Days from the last visit to today. */
+            days_since_visit?: number;
+            /** @description Of the last scored day, points. */
+            score?: components["schemas"]["Score"];
+            speed?: components["schemas"]["VisitSpeed"];
+            speed_day?: components["schemas"]["Day"];
+            /** @description Score that makes today a true day, points. */
+            standard: number;
+            /** @description Absent: never scored. */
+            at_standard?: boolean;
+            trend: components["schemas"]["Trend"];
+            /** @description Mean of the last three scored days less the three before, points. */
+            trend_points?: number;
+            /** @description Identifier of the last disruptive work; empty: none. */
+            last_work: string;
+            /** @description In words; empty: none. */
+            last_work_label: string;
+            /** @description Days from it to today. */
+            days_since_work?: number;
+            /** @description Speed at or above the club's median, score below the standard. */
+            fast_but_not_true: boolean;
+            /** @description True days measured this calendar year so far. */
+            measured_true: number;
+            /** @description True days this year if no unmeasured day was true. */
+            fewest_true: number;
+            /** @description True days this year if every unmeasured day was true. */
+            most_true: number;
+            /** @description Days open to play this year so far. */
+            open_days: number;
+            /** @description Last scored days, oldest first, points. */
+            recent_scores: number[];
+        };
+        GreensReview: {
+            club: string;
+            club_name: string;
+            today: components["schemas"]["Day"];
+            /** @description Years with any visit, newest first. */
+            years: number[];
+            greens: components["schemas"]["GreenCard"][];
+            /** @description Median of the greens' last speeds, metres. */
+            median_speed_m?: number;
+            /** @description One plain sentence. */
+            headline: string;
+        };
+        /** @description Settings of growth potential exp(-((T - optimum) / spread)^2 / 2). */
+        GrowthOptions: {
+            /** @description Degrees Celsius. */
+            optimum_c: number;
+            /** @description Degrees Celsius. */
+            spread_c: number;
+            /** @description Stays 1 above the optimum. */
+            plateau: boolean;
+        };
+        /** @description One visit as a point of the year's picture. */
+        VisitPoint: {
+            /** @description Identifier. */
+            visit: string;
+            day: components["schemas"]["Day"];
+            at?: components["schemas"]["TimeOfDay"];
+            observer: string;
+            /** @description Empty: the whole green. */
+            half: string;
+            /** @description Mean of its rolls, points; absent: not scored. */
+            score?: components["schemas"]["Score"];
+            /** @description Lowest roll, points. */
+            lowest?: number;
+            /** @description Highest roll, points. */
+            highest?: number;
+            scored_rolls: number;
+            speed?: components["schemas"]["VisitSpeed"];
+            /** @description Things to look at in it. */
+            remarks: number;
+        };
+        WorkTick: {
+            /** @description Identifier. */
+            work: string;
+            kind: string;
+            /** @example coring 13 mm */
+            label: string;
+            day: components["schemas"]["Day"];
+            until?: components["schemas"]["Day"];
+            /** @description Empty: the whole green. */
+            half: string;
+            work_class: components["schemas"]["WorkClass"];
+        };
+        WeatherPoint: {
+            day: components["schemas"]["Day"];
+            /** @description Growth potential, 0 to 1. */
+            growth?: number;
+            /** @description Millimetres. */
+            rain_mm?: number;
+            /** @description Degrees Celsius. */
+            tmin_c?: number;
+            /** @description Degrees Celsius. */
+            tmax_c?: number;
+        };
+        StandardPoint: {
+            from: components["schemas"]["Day"];
+            /** @description The standard from this day on, points. */
+            score: number;
+        };
+        /**
+         * @description measured_true: visited, at or above the standard; measured_not: visited, below; between_true: not visited, true visits on both sides and no disruptive work between; unmeasured: not visited, anything else; closed: closed to play.
+         * @enum {string}
+         */
+        DayKind: "measured_true" | "measured_not" | "between_true" | "unmeasured" | "closed";
+        /** @description What is known of each day. Never silently assumed. */
+        Ledger: {
+            period: components["schemas"]["Period"];
+            /** @description One for each day of the period, in order. */
+            days: components["schemas"]["DayKind"][];
+            /** @description Days. */
+            measured_true: number;
+            /** @description Days. */
+            measured_not: number;
+            /** @description Days. */
+            between_true: number;
+            /** @description Days. */
+            unmeasured: number;
+            /** @description Days. */
+            closed: number;
+            /** @description Days open to play: all but the closed. */
+            open: number;
+            /** @description True days if no unmeasured day (of both kinds) was true. */
+            fewest_true: number;
+            /** @description True days if every unmeasured day (of both kinds) was. */
+            most_true: number;
+        };
+        /**
+         * @description at_standard: first day at the standard; two_running: first of two visited days running at it; lasting: first day from which every visited day stays at it; own_level: first day back at its own score before the work.
+         * @enum {string}
+         */
+        Definition: "at_standard" | "two_running" | "lasting" | "own_level";
+        /**
+         * @description Why no right end is known. none: it is known; record_ends: not back when the record ends; next_work: not back when the next disruptive work began; not_asked: own level, with no score before.
+         * @enum {string}
+         */
+        Censoring: "none" | "record_ends" | "next_work" | "not_asked";
+        /** @description The half-open interval (after, by] in days since the work that holds the day of recovery. */
+        RecoveryInterval: {
+            definition: components["schemas"]["Definition"];
+            censoring: components["schemas"]["Censoring"];
+            /** @description The work's own day where no visit was below. */
+            last_below: components["schemas"]["Day"];
+            /** @description Absent when censored. */
+            first_back?: components["schemas"]["Day"];
+            /** @description Later than this many days after the work. */
+            after_days: number;
+            /** @description No later than this many days after the work; absent when censored. */
+            by_days?: number;
+            /** @description The same in growth-days; absent when a temperature is missing. */
+            after_growth_days?: number;
+            /** @description Likewise. */
+            by_growth_days?: number;
+            /** @description Identifiers of the visits it rests on. */
+            visits: string[];
+        };
+        /** @description Score points times days below the level before. */
+        LossArea: {
+            /** @description Score-days. */
+            score_days: number;
+            /** @description Least, score-days. */
+            low: number;
+            /** @description Most, score-days. */
+            high: number;
+            /** @description Each day weighted by its growth potential, score-days. */
+            growth_score_days?: number;
+            /** @description false: still below when the record or the next work ends it. */
+            ended: boolean;
+        };
+        /** @description One disruptive work at one green or half. */
+        WorkLoss: {
+            /** @description Identifier. */
+            work: string;
+            kind: string;
+            green: string;
+            /** @description Empty: the whole green. */
+            half: string;
+            day: components["schemas"]["Day"];
+            /** @description Last day that belongs to it. */
+            horizon: components["schemas"]["Day"];
+            horizon_reason: components["schemas"]["Censoring"];
+            /** @description On the work's day, points. */
+            standard: number;
+            /** @description Score before, points; absent: there is none, and none is invented. */
+            before?: number;
+            /** @description Identifiers of the visits it is the mean of. */
+            before_visits: string[];
+            /** @description Lowest score after, points. */
+            trough?: number;
+            trough_day?: components["schemas"]["Day"];
+            /** @description Before less trough, points. */
+            depth?: number;
+            /** @description One for each definition, in the order of Definition. */
+            recovery: components["schemas"]["RecoveryInterval"][];
+            area?: components["schemas"]["LossArea"];
+            visits_after: number;
+            /** @description Sentences. */
+            notes: string[];
+        };
+        /** @description One green's year, ready to draw. */
+        SeasonReview: {
+            club: string;
+            green: string;
+            green_name: string;
+            year: number;
+            /** @description The year, cut at today. */
+            period: components["schemas"]["Period"];
+            growth_options: components["schemas"]["GrowthOptions"];
+            visits: components["schemas"]["VisitPoint"][];
+            works: components["schemas"]["WorkTick"][];
+            weather: components["schemas"]["WeatherPoint"][];
+            standards: components["schemas"]["StandardPoint"][];
+            fixtures: components["schemas"]["Fixture"][];
+            ledger: components["schemas"]["Ledger"];
+            /** @description Of works whose day lies in the period. */
+            losses: components["schemas"]["WorkLoss"][];
+            /** @description Days of the period without a temperature. */
+            weather_days_missing: number;
+        };
+        /** @description A scored day before or after the work. */
+        WorkDay: {
+            day: components["schemas"]["Day"];
+            /** @description Days since the work; negative before. */
+            days_after: number;
+            score: components["schemas"]["Score"];
+            /** @description Scored rolls. */
+            rolls: number;
+            /** @description Identifiers. */
+            visits: string[];
+        };
+        WorkAtGreen: {
+            green_name: string;
+            loss: components["schemas"]["WorkLoss"];
+            /** @description From the window before the work to its horizon. */
+            days: components["schemas"]["WorkDay"][];
+        };
+        WorkReview: {
+            club: string;
+            work: components["schemas"]["Work"];
+            /** @example coring 13 mm */
+            label: string;
+            work_class: components["schemas"]["WorkClass"];
+            greens: components["schemas"]["WorkAtGreen"][];
+            /** @description The result in plain words. */
+            sentence: string;
+        };
+        WorkLine: {
+            work: components["schemas"]["Work"];
+            label: string;
+            work_class: components["schemas"]["WorkClass"];
+            /** @description Greens it touched. */
+            greens: number;
+            /** @description Mean fall over its greens that have a before and an after, points. */
+            mean_depth?: number;
+            /** @description Lasting recovery, least last-below over its greens, days since the work. */
+            lasting_after_days?: number;
+            /** @description Lasting recovery, most first-back, days since the work; absent when any green is censored. */
+            lasting_by_days?: number;
+            /** @description Greens whose recovery has no known right end. */
+            censored: number;
+            /** @description Mean loss over its greens, score-days. */
+            mean_score_days?: number;
+        };
+        Works: {
+            works: components["schemas"]["WorkLine"][];
+        };
+        VisitLine: {
+            /** @description Identifier. */
+            visit: string;
+            green: string;
+            green_name: string;
+            /** @description Empty: the whole green. */
+            half: string;
+            observer: string;
+            day: components["schemas"]["Day"];
+            at?: components["schemas"]["TimeOfDay"];
+            rolls: number;
+            /** @description Mean of its rolls, points; absent: not scored. */
+            score?: components["schemas"]["Score"];
+            speed?: components["schemas"]["VisitSpeed"];
+            remarks: number;
+            source: components["schemas"]["Source"];
+        };
+        VisitPage: {
+            /** @description Visits that match in all. */
+            total: number;
+            /** @description Visits passed over. */
+            offset: number;
+            /** @description Newest first. */
+            visits: components["schemas"]["VisitLine"][];
+        };
+        SpotDetail: {
+            spot: string;
+            speed?: components["schemas"]["SpotSpeed"];
+        };
+        VisitDetail: {
+            visit: components["schemas"]["Visit"];
+            green_name: string;
+            /** @description Mean of its rolls, points; absent: not scored. */
+            score?: components["schemas"]["Score"];
+            scored_rolls: number;
+            spots: components["schemas"]["SpotDetail"][];
+            remarks: components["schemas"]["Remark"][];
+        };
+        Revision: {
+            number: number;
+            author: string;
+            /** @description When it was written, RFC 3339, UTC. */
+            at: string;
+            /** @description The record as it stood. */
+            contents: {
+                [key: string]: unknown;
+            };
+        };
+        History: {
+            /** @description Oldest first. */
+            revisions: components["schemas"]["Revision"][];
+        };
+        ReceivedFile: {
+            /**
+             * @description A file name without folders.
+             * @example rolls.csv
+             */
+            name: string;
+            /** @description The whole file. */
+            content: string;
+        };
+        ImportRequest: {
+            files: components["schemas"]["ReceivedFile"][];
+        };
+        FileReport: {
+            name: string;
+            /** @description Data rows read. */
+            rows: number;
+            /** @description Records they make. */
+            records: number;
+            problems: number;
+        };
+        /** @description What a write did, counted by record. */
+        Receipt: {
+            added: number;
+            /** @description Same identifier, other contents: a new revision beside the old one. */
+            corrected: number;
+            unchanged: number;
+        };
+        ImportAnswer: {
+            dry_run: boolean;
+            files: components["schemas"]["FileReport"][];
+            /** @description With any of these nothing was kept. */
+            problems: components["schemas"]["Remark"][];
+            /** @description Pointed out; refuses nothing. */
+            remarks: components["schemas"]["Remark"][];
+            receipt?: components["schemas"]["Receipt"];
+        };
+        /** @description A parameter that a kind of work takes. */
+        ParameterKind: {
+            name: string;
+            /** @description Unit of its number; empty for words and plain counts. */
+            unit: string;
+            /** @description Least number accepted, in the unit. */
+            lowest?: number;
+            /** @description Greatest number accepted, in the unit. */
+            highest?: number;
+            /** @description Words it may be; empty for numbers. */
+            words: string[];
+        };
+        WorkKind: {
+            kind: string;
+            label: string;
+            work_class: components["schemas"]["WorkClass"];
+            parameters: components["schemas"]["ParameterKind"][];
+        };
+        ReadingKind: {
+            kind: string;
+            label: string;
+            unit: string;
+            /** @description Least value accepted, in the unit. */
+            lowest?: number;
+            /** @description Greatest value accepted, in the unit. */
+            highest?: number;
+        };
+        Fields: {
+            work_kinds: components["schemas"]["WorkKind"][];
+            reading_kinds: components["schemas"]["ReadingKind"][];
+        };
+    };
+    responses: {
+        /** @description Nothing changed since the ETag in If-None-Match; no body. */
+        Same: {
+            headers: {
+                [name: string]: unknown;
+            };
+            content?: never;
+        };
+        /** @description The request was refused; nothing was changed. */
+        Refused: {
+            headers: {
+                [name: string]: unknown;
+            };
+            content: {
+                "application/json": components["schemas"]["Refusal"];
+            };
+        };
+    };
+    parameters: {
+        /** @description Identifier of the club. */
+        Club: string;
+        /** @description Identifier of the visit, percent-encoded. */
+        Visit: string;
+        /** @description The last day that counts as known. The server's own date when absent. */
+        Today: components["schemas"]["Day"];
+    };
+    requestBodies: never;
+    headers: never;
+    pathItems: never;
+}
+export type $defs = Record<string, never>;
+export interface operations {
+    healthz: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Both do. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Health"];
+                };
+            };
+            503: components["responses"]["Refused"];
+        };
+    };
+    fields: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The dictionary; it changes only with the program. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Fields"];
+                };
+            };
+            304: components["responses"]["Same"];
+        };
+    };
+    clubs: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Every club, by identifier; empty when nothing was brought in yet. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Clubs"];
+                };
+            };
+            304: components["responses"]["Same"];
+        };
+    };
+    greensReview: {
+        parameters: {
+            query?: {
+                /** @description The last day that counts as known. The server's own date when absent. */
+                today?: components["parameters"]["Today"];
+            };
+            header?: never;
+            path: {
+                /** @description Identifier of the club. */
+                club: components["parameters"]["Club"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description One card per green, in walking order. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["GreensReview"];
+                };
+            };
+            304: components["responses"]["Same"];
+            400: components["responses"]["Refused"];
+            404: components["responses"]["Refused"];
+        };
+    };
+    seasonReview: {
+        parameters: {
+            query?: {
+                /** @description The last day that counts as known. The server's own date when absent. */
+                today?: components["parameters"]["Today"];
+            };
+            header?: never;
+            path: {
+                /** @description Identifier of the club. */
+                club: components["parameters"]["Club"];
+                /** @description Identifier of the green. */
+                green: string;
+                /** @description Calendar year. */
+                year: number;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The year, cut at today. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SeasonReview"];
+                };
+            };
+            304: components["responses"]["Same"];
+            400: components["responses"]["Refused"];
+            404: components["responses"]["Refused"];
+        };
+    };
+    works: {
+        parameters: {
+            query?: {
+                /** @description The last day that counts as known. The server's own date when absent. */
+                today?: components["parameters"]["Today"];
+            };
+            header?: never;
+            path: {
+                /** @description Identifier of the club. */
+                club: components["parameters"]["Club"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description One line per work. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Works"];
+                };
+            };
+            304: components["responses"]["Same"];
+            400: components["responses"]["Refused"];
+            404: components["responses"]["Refused"];
+        };
+    };
+    workReview: {
+        parameters: {
+            query?: {
+                /** @description The last day that counts as known. The server's own date when absent. */
+                today?: components["parameters"]["Today"];
+            };
+            header?: never;
+            path: {
+                /** @description Identifier of the club. */
+                club: components["parameters"]["Club"];
+                /** @description Identifier of the work, percent-encoded. */
+                work: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The work. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["WorkReview"];
+                };
+            };
+            304: components["responses"]["Same"];
+            400: components["responses"]["Refused"];
+            404: components["responses"]["Refused"];
+        };
+    };
+    visits: {
+        parameters: {
+            query?: {
+                /** @description Only this green; all when absent. */
+                green?: string;
+                /** @description First day wanted. */
+                from?: components["schemas"]["Day"];
+                /** @description Last day wanted. */
+                to?: components["schemas"]["Day"];
+                /** @description Visits to pass over. */
+                offset?: number;
+                /** @description Visits on the page. */
+                limit?: number;
+            };
+            header?: never;
+            path: {
+                /** @description Identifier of the club. */
+                club: components["parameters"]["Club"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description A page. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["VisitPage"];
+                };
+            };
+            304: components["responses"]["Same"];
+            400: components["responses"]["Refused"];
+            404: components["responses"]["Refused"];
+        };
+    };
+    visitDetail: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description Identifier of the club. */
+                club: components["parameters"]["Club"];
+                /** @description Identifier of the visit, percent-encoded. */
+                visit: components["parameters"]["Visit"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The visit. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["VisitDetail"];
+                };
+            };
+            304: components["responses"]["Same"];
+            400: components["responses"]["Refused"];
+            404: components["responses"]["Refused"];
+        };
+    };
+    visitHistory: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description Identifier of the club. */
+                club: components["parameters"]["Club"];
+                /** @description Identifier of the visit, percent-encoded. */
+                visit: components["parameters"]["Visit"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description At least the first revision. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["History"];
+                };
+            };
+            304: components["responses"]["Same"];
+            400: components["responses"]["Refused"];
+            404: components["responses"]["Refused"];
+        };
+    };
+    importFiles: {
+        parameters: {
+            query?: {
+                /** @description true: read and check only. */
+                dry_run?: boolean;
+                /** @description The last day that counts as known. The server's own date when absent. */
+                today?: components["parameters"]["Today"];
+            };
+            header?: never;
+            path: {
+                /** @description Identifier of the club. */
+                club: components["parameters"]["Club"];
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ImportRequest"];
+            };
+        };
+        responses: {
+            /** @description Read without a problem, and kept unless `dry_run`. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ImportAnswer"];
+                };
+            };
+            400: components["responses"]["Refused"];
+            403: components["responses"]["Refused"];
+            413: components["responses"]["Refused"];
+            415: components["responses"]["Refused"];
+            /** @description Read with problems; nothing was kept. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ImportAnswer"];
+                };
+            };
+        };
+    };
+}

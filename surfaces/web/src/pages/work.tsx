@@ -1,0 +1,121 @@
+import { useState } from "preact/hooks";
+import type { Definition, Parameter, WorkReview } from "../api/schemas";
+import { Chart } from "../parts/chart";
+import { elapsed } from "../parts/interval";
+import { Link } from "../parts/place";
+import { FourDefinitions, greenTitle, WorkTable } from "../parts/work_table";
+import { longDay, number } from "../state/format";
+import { useSettings, type Settings } from "../state/settings";
+import { words } from "../words";
+
+const w = words.work;
+const definitions = Object.keys(w.definitions) as Definition[];
+
+export function parameterText(parameter: Parameter, settings: Settings): string {
+  const name = parameter.name.replace(/_/g, " ");
+  const value = parameter.number === undefined ? parameter.word : plain(parameter.number, settings);
+  return `${name} ${value}`.trim();
+}
+
+function plain(value: number, settings: Settings): string {
+  const places = Math.min(3, (String(value).split(".")[1] ?? "").length);
+  return number(value, places, settings);
+}
+
+export function WorkPage(props: { review: WorkReview }) {
+  const { review } = props;
+  const { work } = review;
+  const settings = useSettings();
+  const [definition, setDefinition] = useState<Definition>("lasting");
+  return (
+    <article>
+      <header class="page-head">
+        <p class="over">
+          <Link to={{ page: "works", club: review.club }}>{words.works.title}</Link>
+        </p>
+        <h1 tabIndex={-1}>
+          {review.label}, {longDay(work.day)}
+        </h1>
+        <p class="lead">{review.sentence}</p>
+      </header>
+      {review.work_class !== "disruptive" && <p class="notice">{w.noDisruption}</p>}
+      {review.greens.length > 0 && (
+        <>
+          <Definitions value={definition} choose={setDefinition} />
+          <Pictures review={review} definition={definition} />
+          <section>
+            <h2>{w.table}</h2>
+            <WorkTable review={review} definition={definition} />
+            <p class="quiet">{w.lossBounds}</p>
+          </section>
+          <section>
+            <h2>{w.four}</h2>
+            {review.greens.map((green) => (
+              <FourDefinitions key={green.loss.green + green.loss.half} club={review.club} green={green} />
+            ))}
+          </section>
+        </>
+      )}
+      <section>
+        <h2>{w.parameters}</h2>
+        <ul class="plain-list">
+          {work.parameters.map((parameter) => (
+            <li key={parameter.name}>{parameterText(parameter, settings)}</li>
+          ))}
+          {work.note && <li>{work.note}</li>}
+        </ul>
+        <p class="quiet">
+          {work.source.file ? words.records.line(work.source.file, work.source.line) : words.records.noSource}
+        </p>
+      </section>
+    </article>
+  );
+}
+
+function Definitions(props: { value: Definition; choose: (definition: Definition) => void }) {
+  return (
+    <fieldset class="definitions">
+      <legend>{w.definition}</legend>
+      {definitions.map((one) => (
+        <label key={one}>
+          <input type="radio" name="definition" value={one} checked={one === props.value} onChange={() => props.choose(one)} />
+          <span>
+            <strong>{w.definitions[one].name}</strong>
+            <span class="quiet">{w.definitions[one].rule}</span>
+          </span>
+        </label>
+      ))}
+    </fieldset>
+  );
+}
+
+function Pictures(props: { review: WorkReview; definition: Definition }) {
+  const { review, definition } = props;
+  return (
+    <section>
+      <h2>{w.pictures}</h2>
+      <p class="quiet">{w.picturesText}</p>
+      <div class="multiples">
+        {review.greens.map((green) => {
+          const interval = green.loss.recovery.find((one) => one.definition === definition);
+          return (
+            <figure key={green.loss.green + green.loss.half} aria-label={w.pictureLabel(greenTitle(green))}>
+              <figcaption>
+                <strong>{greenTitle(green)}</strong>{" "}
+                <span class="quiet">{green.loss.visits_after > 0 && interval ? elapsed(interval) : w.nothingAfter}</span>
+              </figcaption>
+              <Chart
+                of={`${review.work.id} ${definition}`}
+                height={190}
+                draw={async (width, settings) => {
+                  const { drawWork, workScale } = await import("../plots/work");
+                  return drawWork(green, definition, workScale(review.greens), width, settings);
+                }}
+              />
+            </figure>
+          );
+        })}
+      </div>
+    </section>
+  );
+}

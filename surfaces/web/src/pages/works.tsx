@@ -1,0 +1,91 @@
+import type { WorkLine } from "../api/schemas";
+import { Link } from "../parts/place";
+import { middleDay, number } from "../state/format";
+import { useSettings, type Settings } from "../state/settings";
+import { words } from "../words";
+
+const w = words.works;
+
+export const newestFirst = (works: WorkLine[]) =>
+  [...works].sort((a, b) => b.work.day.localeCompare(a.work.day) || a.work.id.localeCompare(b.work.id));
+
+export function lasting(line: WorkLine): string {
+  const { lasting_after_days: after, lasting_by_days: by, censored } = line;
+  if (after !== undefined && by !== undefined) return words.work.withinDays(after, by);
+  return censored > 0 ? w.censored(censored) : "";
+}
+
+/** The three costs of a work as a row of figures. */
+export function Costs(props: { line: WorkLine; settings: Settings }) {
+  const { line, settings } = props;
+  const unknown = <span class="quiet">{words.notMeasured}</span>;
+  return (
+    <dl class="costs">
+      <div>
+        <dt>{w.fall}</dt>
+        <dd>{line.mean_depth === undefined ? unknown : w.points(number(line.mean_depth, 1, settings))}</dd>
+      </div>
+      <div>
+        <dt>{w.back}</dt>
+        <dd>{lasting(line) || unknown}</dd>
+      </div>
+      <div>
+        <dt>{w.cost}</dt>
+        <dd>
+          {line.mean_score_days === undefined ? unknown : w.scoreDays(number(line.mean_score_days, 1, settings))}
+        </dd>
+      </div>
+    </dl>
+  );
+}
+
+export function WorksPage(props: { club: string; works: WorkLine[] }) {
+  const settings = useSettings();
+  const works = newestFirst(props.works);
+  const disruptive = works.filter((line) => line.work_class === "disruptive");
+  const other = works.filter((line) => line.work_class !== "disruptive");
+  const to = (line: WorkLine) => ({ page: "work", club: props.club, work: line.work.id }) as const;
+  return (
+    <article>
+      <header class="page-head">
+        <h1 tabIndex={-1}>{w.title}</h1>
+        <p class="lead">{works.length === 0 ? w.empty : disruptive.length === 0 ? w.noDisruptive : w.intro}</p>
+      </header>
+      {disruptive.length > 0 && (
+        <>
+          <ol class="work-list">
+            {disruptive.map((line) => (
+              <li key={line.work.id}>
+                <div class="work-name">
+                  <h2>
+                    <Link to={to(line)}>{line.label}</Link>
+                  </h2>
+                  <p class="quiet">
+                    {middleDay(line.work.day)}, {words.work.onGreens(line.greens)}
+                  </p>
+                </div>
+                <Costs line={line} settings={settings} />
+              </li>
+            ))}
+          </ol>
+          <p class="quiet">{w.note}</p>
+        </>
+      )}
+      {other.length > 0 && (
+        <details class="numbers">
+          <summary>{`${w.routine} (${other.length})`}</summary>
+          <ul class="plain-list">
+            {other.map((line) => (
+              <li key={line.work.id}>
+                <Link to={to(line)}>{line.label}</Link>{" "}
+                <span class="quiet">
+                  {middleDay(line.work.day)}, {words.work.onGreens(line.greens)}
+                </span>
+              </li>
+            ))}
+          </ul>
+        </details>
+      )}
+    </article>
+  );
+}

@@ -1,0 +1,75 @@
+import * as Plot from "@observablehq/plot";
+import type { Fixture, SeasonReview, WorkTick } from "../api/schemas";
+import { dateOf } from "../state/format";
+import { words } from "../words";
+import { ink, panel, yearDomain, type PanelSize } from "./frame";
+
+interface Placed {
+  work: WorkTick;
+  text: string;
+  lane: number;
+  left: boolean;
+}
+
+const letterWidth = 7.4;
+const laneHeight = 20;
+
+/** Labels side by side where they fit, else one lane lower. A label that would
+    run over the edge stands to the left of its line. */
+export function lanes(works: WorkTick[], letters: Map<string, string>, size: PanelSize): Placed[] {
+  const [from, to] = yearDomain(size.year).map(Number) as [number, number];
+  const inner = size.width - size.marginLeft;
+  const taken: [number, number][][] = [];
+  return works.map((work) => {
+    const x = ((Number(dateOf(work.day)) - from) / (to - from)) * inner;
+    const badge = letters.get(work.work) ?? "";
+    const half = work.half ? `, ${words.work.half(work.half)}` : "";
+    const text = size.width < 560 ? badge : `${badge}  ${work.label}${half}`;
+    const reach = text.length * letterWidth + 14;
+    const left = x + reach > inner;
+    const span: [number, number] = left ? [x - reach, x + 4] : [x - 4, x + reach];
+    let lane = taken.findIndex((spans) => spans.every(([a, b]) => b <= span[0] || a >= span[1]));
+    if (lane < 0) lane = taken.push([]) - 1;
+    taken[lane]?.push(span);
+    return { work, text, lane, left };
+  });
+}
+
+/** Works as labelled ticks; closures as bars, routine works as short ticks,
+    fixtures as stars. */
+export function worksPanel(season: SeasonReview, letters: Map<string, string>, size: PanelSize) {
+  const of = (kind: WorkTick["work_class"]) => season.works.filter((work) => work.work_class === kind);
+  const placed = lanes(of("disruptive"), letters, size);
+  const count = Math.max(1, ...placed.map((one) => one.lane + 1));
+  const base = count + 0.9;
+  const label = (ones: Placed[], left: boolean) =>
+    Plot.text(ones, {
+      x: (one: Placed) => dateOf(one.work.day), y: (one: Placed) => one.lane + 0.5, text: "text",
+      textAnchor: left ? "end" : "start", dx: left ? -6 : 6, fill: ink.text, fontWeight: 600,
+      stroke: "var(--paper)", strokeWidth: 4,
+    });
+  return panel(
+    { ...size, height: 20 + (base + 0.5) * laneHeight },
+    { domain: [base + 0.5, 0], axis: null },
+    [
+      Plot.ruleX(placed, {
+        x: (one: Placed) => dateOf(one.work.day), y1: (one: Placed) => one.lane + 0.1, y2: base + 0.5,
+        stroke: ink.work, strokeWidth: 1.6,
+      }),
+      label(placed.filter((one) => !one.left), false),
+      label(placed.filter((one) => one.left), true),
+      Plot.ruleY(of("closing"), {
+        y: base, x1: (work: WorkTick) => dateOf(work.day), x2: (work: WorkTick) => dateOf(work.until ?? work.day),
+        stroke: ink.quiet, strokeWidth: 7, strokeOpacity: 0.5,
+      }),
+      Plot.tickX(of("routine"), {
+        x: (work: WorkTick) => dateOf(work.day), y: undefined, stroke: ink.quiet, strokeWidth: 1.5, strokeOpacity: 0.7,
+        insetTop: (base - 0.4) * laneHeight, title: "label",
+      }),
+      Plot.dot(season.fixtures, {
+        x: (fixture: Fixture) => dateOf(fixture.days.first), y: base, symbol: "star",
+        r: (fixture: Fixture) => 2.5 + 1.5 * fixture.importance, fill: ink.standard, title: "name",
+      }),
+    ],
+  );
+}

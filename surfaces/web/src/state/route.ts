@@ -1,0 +1,81 @@
+/** Where in the pages we are. An identifier may hold any character. */
+export type Route =
+  | { page: "greens"; club?: string }
+  | { page: "year"; club: string; green: string; year: number }
+  | { page: "works"; club: string }
+  | { page: "work"; club: string; work: string }
+  | { page: "records"; club: string; green?: string; from?: string; to?: string; offset?: number }
+  | { page: "visit"; club: string; visit: string }
+  | { page: "lost"; path: string };
+
+const isoDay = /^\d{4}-\d{2}-\d{2}$/;
+
+function decoded(part: string): string {
+  try {
+    return decodeURIComponent(part);
+  } catch {
+    return part;
+  }
+}
+
+function records(club: string, query: URLSearchParams): Route {
+  const route: Route = { page: "records", club };
+  const green = query.get("green");
+  const from = query.get("from") ?? "";
+  const to = query.get("to") ?? "";
+  const offset = Number(query.get("offset") ?? 0);
+  if (green) route.green = green;
+  if (isoDay.test(from)) route.from = from;
+  if (isoDay.test(to)) route.to = to;
+  if (Number.isInteger(offset) && offset > 0) route.offset = offset;
+  return route;
+}
+
+/** Reads "#/club/greens/7/2025". */
+export function parseRoute(hash: string): Route {
+  const text = hash.replace(/^#?\/?/, "");
+  const cut = text.indexOf("?");
+  const path = cut < 0 ? text : text.slice(0, cut);
+  const query = new URLSearchParams(cut < 0 ? "" : text.slice(cut + 1));
+  const [club, place, first, second, ...rest] = path.split("/").filter(Boolean).map(decoded);
+  if (!club) return { page: "greens" };
+  if (rest.length === 0) {
+    if ((!place || place === "greens") && !first) return { page: "greens", club };
+    if (place === "greens" && first && second && /^\d{4}$/.test(second))
+      return { page: "year", club, green: first, year: Number(second) };
+    if (place === "works" && !second)
+      return first ? { page: "work", club, work: first } : { page: "works", club };
+    if (place === "records" && !second)
+      return first ? { page: "visit", club, visit: first } : records(club, query);
+  }
+  return { page: "lost", path };
+}
+
+/** The address of a place; parseRoute reads it back. */
+export function linkTo(route: Route): string {
+  const to = (...parts: (string | number)[]) =>
+    `#/${parts.map((part) => encodeURIComponent(part)).join("/")}`;
+  switch (route.page) {
+    case "greens":
+      return route.club ? to(route.club, "greens") : "#/";
+    case "year":
+      return to(route.club, "greens", route.green, route.year);
+    case "works":
+      return to(route.club, "works");
+    case "work":
+      return to(route.club, "works", route.work);
+    case "visit":
+      return to(route.club, "records", route.visit);
+    case "records": {
+      const query = new URLSearchParams();
+      for (const name of ["green", "from", "to", "offset"] as const) {
+        const value = route[name];
+        if (value) query.set(name, String(value));
+      }
+      const text = query.toString();
+      return to(route.club, "records") + (text ? `?${text}` : "");
+    }
+    case "lost":
+      return "#/";
+  }
+}
