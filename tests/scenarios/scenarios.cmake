@@ -1,0 +1,14 @@
+# The scenario library is plain sources, so that tests of other strata can run the
+# same files: give ${BAIZE_SCENARIO_SOURCES} beside your own sources and use recovery.
+set(BAIZE_SCENARIO_FOLDER ${CMAKE_CURRENT_LIST_DIR})
+set(BAIZE_SCENARIO_SOURCES
+    ${CMAKE_CURRENT_LIST_DIR}/expectations.cpp
+    ${CMAKE_CURRENT_LIST_DIR}/records.cpp
+    ${CMAKE_CURRENT_LIST_DIR}/scenario.cpp
+    ${CMAKE_CURRENT_LIST_DIR}/table.cpp
+    ${CMAKE_CURRENT_LIST_DIR}/visits.cpp)
+baize_test(NAME scenarios_core_test
+           SOURCES ${CMAKE_CURRENT_LIST_DIR}/scenarios_core_test.cpp
+                   ${CMAKE_CURRENT_LIST_DIR}/scenario_test.cpp
+                   ${BAIZE_SCENARIO_SOURCES}
+           USES recovery)
