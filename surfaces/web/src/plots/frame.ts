@@ -40,7 +40,8 @@ const marginRight = 12;
 export function panel(size: PanelSize, y: Plot.ScaleOptions, marks: Plot.Markish[]): SVGSVGElement | HTMLElement {
   const narrow = size.width < 560;
   const middles = monthStarts(size.year).map((date) => dateOf(addDays(date.toISOString().slice(0, 10), 14)));
-  return Plot.plot({
+  return bare(Plot.plot({
+    className: "plot",
     width: size.width,
     height: size.height,
     marginLeft: size.marginLeft,
@@ -68,7 +69,15 @@ export function panel(size: PanelSize, y: Plot.ScaleOptions, marks: Plot.Markish
         : []),
       ...marks,
     ],
-  });
+  }));
+}
+
+/** The library's own style element goes: the server's content policy refuses
+    styles inside the page, and charts.css says the same. */
+export function bare(plot: SVGSVGElement | HTMLElement): SVGSVGElement | HTMLElement {
+  for (const style of plot.querySelectorAll("style")) style.remove();
+  plot.setAttribute("aria-hidden", "true");
+  return plot;
 }
 
 export function titled(text: string, node: Node, note?: string): Node {

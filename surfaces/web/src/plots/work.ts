@@ -3,7 +3,7 @@ import type { Definition, WorkAtGreen } from "../api/schemas";
 import { number, score } from "../state/format";
 import type { Settings } from "../state/settings";
 import { words } from "../words";
-import { ink } from "./frame";
+import { bare, ink } from "./frame";
 
 type Day = WorkAtGreen["days"][number];
 
@@ -36,7 +36,8 @@ export function drawWork(green: WorkAtGreen, definition: Definition, scale: Work
   const isTrue = (day: Day) => day.score >= loss.standard;
   const common = { x: "days_after", y: "score" };
   const title = (day: Day) => `${day.days_after} ${words.work.dayAxis}\n${words.records.score} ${score(day.score, settings)}`;
-  const svg = Plot.plot({
+  return [bare(Plot.plot({
+    className: "plot",
     width,
     height: 190,
     marginLeft: 30, marginRight: 10, marginTop: 8, marginBottom: 26,
@@ -63,7 +64,5 @@ export function drawWork(green: WorkAtGreen, definition: Definition, scale: Work
       Plot.dot(days.filter((day) => !isTrue(day)), { ...common, r: 5, symbol: "triangle2", rotate: 180, fill: ink.isNot, stroke: "var(--paper)" }),
       Plot.tip(days, Plot.pointerX({ ...common, title, fontSize: 14, fill: "var(--paper)", stroke: ink.quiet })),
     ],
-  });
-  svg.setAttribute("aria-hidden", "true");
-  return [svg];
+  }))];
 }

@@ -127,13 +127,11 @@ export function drawYear(season: SeasonReview, width: number, settings: Settings
   const bottom = weather.length === 0;
   const speed = speedPanel(season, { ...size, height: 150, bottom }, settings);
   const standard = season.standards[season.standards.length - 1];
-  const nodes = [
+  return [
     titled(w.works, worksPanel(season, letters(season), size)),
     titled(w.scoreAxis, scorePanel(season, { ...size, bottom: bottom && !speed }, settings),
       standard && w.standardLine(number(standard.score, Number.isInteger(standard.score) ? 0 : 1, settings))),
     ...(speed ? [titled(w.speedAxis, speed)] : []),
     ...weather,
   ];
-  for (const node of nodes) (node as Element).querySelectorAll("svg").forEach((svg) => svg.setAttribute("aria-hidden", "true"));
-  return nodes;
 }
