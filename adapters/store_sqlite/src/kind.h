@@ -22,9 +22,11 @@ class Writing {
   bool new_club() const { return new_club_; }
   std::int64_t change();
   bool changed() const { return change_ != 0; }
-  /// The key of a green or an observer; refuses one that nothing declares.
+  /// The key of a green; refuses one that nothing declares.
   std::int64_t green(const std::string& id, const green::Source& from);
-  std::optional<std::int64_t> observer(const std::string& id, const green::Source& from);
+  /// The key of an observer. A club that lists no observers accepts any, so a
+  /// name that nothing declares gets a row without contents.
+  std::optional<std::int64_t> observer(const std::string& id);
   services::Receipt receipt;
 
  private:
@@ -118,26 +120,30 @@ template <class Record> void keep_one(Writing& to, const Record& record) {
     key = found.integer();
   }
   found.stop();
-  int revision = 1;
+  std::optional<Revised<Record>> current;
   if (key == 0) {
     to.db().use(add).run(to.club(), id);
     key = to.db().last_key();
-    ++to.receipt.added;
   } else {
     Statement& row = to.db().use(newest);
     row.start(key);
-    row.next();
-    Revised<Record> current = read_revision<Record>(to.db(), row);
-    row.stop();
-    current.record.source = record.source;
-    if (current.record == record) {
-      ++to.receipt.unchanged;
-      return;
+    if (row.next()) {
+      current = read_revision<Record>(to.db(), row);
     }
-    revision = current.revision + 1;
-    ++to.receipt.corrected;
+    row.stop();
   }
-  K::insert(to, key, revision, record);
+  if (!current) {
+    ++to.receipt.added;
+    K::insert(to, key, 1, record);
+    return;
+  }
+  current->record.source = record.source;
+  if (current->record == record) {
+    ++to.receipt.unchanged;
+    return;
+  }
+  ++to.receipt.corrected;
+  K::insert(to, key, current->revision + 1, record);
 }
 
 /// Club and walking order have no table of their own kind.

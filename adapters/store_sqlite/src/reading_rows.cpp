@@ -20,9 +20,9 @@ void Kind<green::Reading>::insert(Writing& to, std::int64_t record, int revision
            "at_minute, kind, value, device, rod_length_mm, note, file, line) "
            "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)")
       .run(record, revision, to.change(), to.green(reading.green, reading.source),
-           Blank{reading.spot}, to.observer(reading.observer, reading.source), reading.day,
-           reading.at, reading.kind, reading.value, reading.device, reading.rod_length_mm,
-           reading.note, Blank{reading.source.file}, reading.source.line);
+           Blank{reading.spot}, to.observer(reading.observer), reading.day, reading.at,
+           reading.kind, reading.value, reading.device, reading.rod_length_mm, reading.note,
+           Blank{reading.source.file}, reading.source.line);
 }
 
 green::Reading Kind<green::Reading>::read(Connection& /*db*/, std::int64_t /*key*/, std::string id,

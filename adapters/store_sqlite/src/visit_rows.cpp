@@ -119,9 +119,9 @@ void Kind<green::Visit>::insert(Writing& to, std::int64_t record, int revision,
            "from_minute, to_minute, hours_since_mowing, hours_since_rolling, dew, wind, surface, "
            "note, file, line) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)")
       .run(record, revision, to.change(), to.green(visit.green, visit.source), Blank{visit.half},
-           to.observer(visit.observer, visit.source), visit.day, visit.from, visit.to,
-           state.hours_since_mowing, state.hours_since_rolling, state.dew, state.wind,
-           state.surface, visit.note, Blank{visit.source.file}, visit.source.line);
+           to.observer(visit.observer), visit.day, visit.from, visit.to, state.hours_since_mowing,
+           state.hours_since_rolling, state.dew, state.wind, state.surface, visit.note,
+           Blank{visit.source.file}, visit.source.line);
   insert_runs(to.db(), to.db().last_key(), visit.runs);
 }
 

@@ -73,15 +73,15 @@ std::int64_t Writing::green(const std::string& id, const green::Source& from) {
   return *key;
 }
 
-std::optional<std::int64_t> Writing::observer(const std::string& id, const green::Source& from) {
+std::optional<std::int64_t> Writing::observer(const std::string& id) {
   if (id.empty()) {
     return std::nullopt;
   }
-  const auto key = find(observers_, "SELECT key FROM observer WHERE club = ? AND id = ?", id);
-  if (!key) {
-    fail("unknown_observer", "observer", id, "an observer of the club", place(from));
+  if (const auto key = find(observers_, "SELECT key FROM observer WHERE club = ? AND id = ?", id)) {
+    return key;
   }
-  return key;
+  db_.use("INSERT INTO observer (club, id) VALUES (?, ?)").run(club_, id);
+  return observers_.emplace(id, db_.last_key()).first->second;
 }
 
 } // namespace baize::store_sqlite

@@ -27,8 +27,8 @@ struct Options {
 ///
 /// Refuses with "no_such_database", "not_a_baize_database", "database_too_new",
 /// "database_damaged", "database_read_only", "database_locked", "disk_full" and
-/// "database_unreadable"; records that name a green or an observer that nothing
-/// declares with "unknown_green" and "unknown_observer".
+/// "database_unreadable"; a record that names a green that nothing declares with
+/// "unknown_green"; records that name no club with "no_such_club".
 class SqliteStore : public services::Store {
  public:
   static units::Result<std::unique_ptr<SqliteStore>> open(const std::string& path,

@@ -1,0 +1,48 @@
+#pragma once
+
+#include "baize/services/store_port.h"
+
+#include <gtest/gtest.h>
+
+#include <functional>
+#include <memory>
+#include <string>
+
+namespace contract {
+
+/// Somewhere a store keeps its records, empty at first. open() may be called
+/// again, in the same process or in another, and finds what was kept before.
+class Place {
+ public:
+  Place() = default;
+  Place(const Place&) = delete;
+  Place& operator=(const Place&) = delete;
+  virtual ~Place() = default;
+  virtual std::unique_ptr<baize::services::Store> open() = 0;
+};
+
+struct StoreMaker {
+  std::string name;
+  std::function<std::unique_ptr<Place>()> make;
+};
+
+/// What every services::Store must do. An implementation runs it with
+///   INSTANTIATE_TEST_SUITE_P(Name, StoreContract, testing::Values(StoreMaker{...}));
+/// beside store_contract.cpp, store_contract_threads.cpp and sample_club.cpp.
+class StoreContract : public testing::TestWithParam<StoreMaker> {
+ protected:
+  StoreContract() : place_(GetParam().make()), store_(place_->open()) {}
+  Place& place() { return *place_; }
+  baize::services::Store& store() { return *store_; }
+  void reopen() {
+    store_.reset();
+    store_ = place_->open();
+  }
+  void close() { store_.reset(); }
+
+ private:
+  std::unique_ptr<Place> place_;
+  std::unique_ptr<baize::services::Store> store_;
+};
+
+} // namespace contract
