@@ -111,7 +111,7 @@ TEST(DayScores, PutsADayTogetherInAnyOrder) {
 
 TEST(Reaches, ForgivesTheLastDigitOnly) {
   EXPECT_TRUE(reaches(8, 8));
-  EXPECT_TRUE(reaches(8, 8.3 - 0.3)); // in binary just above 8
+  EXPECT_TRUE(reaches(6.3, 6.4 - 0.1)); // in binary just above 6.3
   EXPECT_TRUE(reaches(77.0 / 10, 7.7));
   EXPECT_FALSE(reaches(7999.0 / 1000, 8));
 }
