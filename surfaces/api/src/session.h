@@ -1,0 +1,50 @@
+#pragma once
+
+#include "asio.h"
+#include "baize/api/server.h"
+#include "wire.h"
+
+#include <list>
+#include <memory>
+
+namespace baize::api {
+
+class Session;
+
+/// What all connections share. Touched by the serving thread only.
+struct Hall {
+  const ServerOptions& options;
+  const Handler& handler;
+  asio::thread_pool& pool;      ///< where answers are worked out
+  std::list<Session*> idle;     ///< waiting for a request, longest first
+  std::list<Session*> sessions; ///< every connection
+  bool stopping = false;
+};
+
+/// One connection: requests in, answers out, one after another.
+class Session {
+ public:
+  Session(Tcp::socket socket, Hall& hall);
+  Session(const Session&) = delete;
+  Session& operator=(const Session&) = delete;
+  ~Session();
+
+  asio::awaitable<void> run();
+  /// Cuts the connection; `run` then ends by itself.
+  void close();
+
+ private:
+  asio::awaitable<bool> serve_one();
+  asio::awaitable<bool> read_body(Parser& parser);
+  asio::awaitable<bool> send(Response response, const Parser& parser, bool keep_alive);
+  asio::awaitable<void> part();
+  void log(const Parser& parser, int status, std::size_t bytes,
+           std::chrono::steady_clock::time_point since) const;
+
+  beast::tcp_stream stream_;
+  beast::flat_buffer buffer_;
+  Hall& hall_;
+  std::string address_;
+};
+
+} // namespace baize::api

@@ -1,0 +1,14 @@
+set(made ${CMAKE_CURRENT_LIST_DIR}/api_club.cpp ${CMAKE_CURRENT_LIST_DIR}/api_fakes.cpp
+         ${CMAKE_CURRENT_LIST_DIR}/api_contract.cpp)
+baize_test(NAME api_test
+           SOURCES ${CMAKE_CURRENT_LIST_DIR}/api_answer_test.cpp
+                   ${CMAKE_CURRENT_LIST_DIR}/api_cache_test.cpp
+                   ${CMAKE_CURRENT_LIST_DIR}/api_import_test.cpp
+                   ${CMAKE_CURRENT_LIST_DIR}/api_refusal_test.cpp
+                   ${CMAKE_CURRENT_LIST_DIR}/api_target_test.cpp ${made}
+           USES api PARTS rapidcheck yaml-cpp)
+baize_test(NAME api_server_test
+           SOURCES ${CMAKE_CURRENT_LIST_DIR}/api_server_test.cpp
+                   ${CMAKE_CURRENT_LIST_DIR}/api_server_limits_test.cpp
+                   ${CMAKE_CURRENT_LIST_DIR}/api_wire.cpp
+           USES api)
