@@ -68,6 +68,10 @@ std::vector<double> decay(const Truth& truth, units::Day day, double depth, doub
   return loss;
 }
 
+units::Day day_of(const DisruptiveLine& line) {
+  return units::make_day(line.year, line.month, line.date).value_or(units::Day{});
+}
+
 void hurt(DemoClub& club, const green::Work& work, const DisruptiveLine& line, int number) {
   for (int place = 0; place < static_cast<int>(club.truth.greens.size()); ++place) {
     const std::string& green = club.truth.greens[static_cast<std::size_t>(place)].green;
@@ -90,7 +94,7 @@ void hurt(DemoClub& club, const green::Work& work, const DisruptiveLine& line, i
 void add_disruptive(DemoClub& club) {
   int number = 0;
   for (const DisruptiveLine& line : kDisruptive) {
-    const units::Day day = units::make_day(line.year, line.month, line.date).value_or(units::Day{});
+    const units::Day day = day_of(line);
     green::Work& work = add_work(club, day, line.kind, line.parameters, line.greens, 8);
     work.half = std::string(line.half);
     if (line.say_disruptive) {
@@ -114,7 +118,10 @@ void add_routine(DemoClub& club) {
     if (today == 1 || today == 4) {
       add_work(club, day, "rolling", "passes=1 roller_mass=320", "all", 6);
     }
-    if (today == 0 && week % 3 == 0) {
+    const bool heavy = std::any_of(kDisruptive.begin(), kDisruptive.end(), [&](const auto& line) {
+      return line.kind == "topdressing" && day_of(line) == day;
+    });
+    if (today == 0 && week % 3 == 0 && !heavy) {
       add_work(club, day, "topdressing", "sand=0.5 moisture=dry worked_in=brushed", "all", 10);
     }
     if (today == 2 && week % 2 == 0) {

@@ -19,7 +19,7 @@ DemoClub make(std::uint64_t seed) {
   truth.roll_sd = 0.6;
   truth.distance_sd_m = 0.05;
   truth.after_play = 0.6;
-  club.today = truth.days.last + 1;
+  club.today = truth.days.last;
   lay_ground(club);
   do_works(club);
   walk_levels(club);

@@ -38,11 +38,11 @@ inline constexpr std::array<DisruptiveLine, 17> kDisruptive{{
      "all", "", 1.2, 0.17, false},
     {2024, 6, 10, "verticutting", "depth=4 blade_width=1 blade_spacing=12 passes=2", "all", "", 1.1,
      0.24, false},
-    {2024, 8, 12, "coring",
+    {2024, 8, 5, "coring",
      "tine_diameter=8 diameter_measured=outside spacing_along=40 spacing_across=40 depth=60 "
      "cores=removed sand=3 sand_order=before",
      "1 2 3 4 5 6 7 8 9 practice", "", 1.6, 0.16, false},
-    {2024, 8, 12, "injection",
+    {2024, 8, 5, "injection",
      "medium=sand hole_diameter=18 spacing_along=75 spacing_across=75 depth=250 sand=4",
      "10 11 12 13 14 15 16 17 18", "", 1.3, 0.15, false},
     {2024, 10, 14, "topdressing", "sand=5 moisture=moist worked_in=brushed",

@@ -69,10 +69,10 @@ void add_green(DemoClub& club, int place) {
   GreenTruth truth;
   truth.green = green.id;
   truth.seeds_in_may = !bent(place);
-  truth.base_level = rounded(fast_only(place)  ? chance.between(7.7, 7.85)
-                             : practice(place) ? 8.1
-                             : bent(place)     ? chance.between(8.45, 8.75)
-                                               : chance.between(8.3, 8.55),
+  truth.base_level = rounded(fast_only(place)  ? chance.between(7.75, 7.9)
+                             : practice(place) ? 8.2
+                             : bent(place)     ? chance.between(8.6, 8.9)
+                                               : chance.between(8.45, 8.75),
                              0.01);
   truth.base_speed_m =
       rounded(fast_only(place) ? chance.between(3.05, 3.15) : chance.between(2.75, 2.95), 0.01);

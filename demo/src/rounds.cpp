@@ -66,23 +66,22 @@ class Walker {
     const auto [other_first, other_last] = nine(!swapped);
     if (weekday(day) == 1) {
       if (week % 4 == 0) {
-        return {{kTorvand, kBrannock, first, last, kMorning, 0.8}};
+        return {{kTorvand, kBrannock, first, last, kMorning, 0.9}};
       }
-      return {{kTorvand, std::nullopt, first, last, kMorning, 0.7},
-              {kBrannock, std::nullopt, other_first, other_last, kMorning, 0.7}};
+      return {{kTorvand, std::nullopt, first, last, kMorning, 0.85},
+              {kBrannock, std::nullopt, other_first, other_last, kMorning, 0.85}};
     }
     if (weekday(day) == 3) {
       const int start = week % 3 == 1 ? kAfternoon : kMorning;
       const bool joined = club_.records.observers[kQuillfern].since <= day;
       if (joined && week % 4 == 2) {
-        return {{kOkesley, kQuillfern, first, last, start, 0.8}};
+        return {{kOkesley, kQuillfern, first, last, start, 0.85}};
       }
-      return {{kOkesley, std::nullopt, first, last, start, 0.7},
-              {joined ? kQuillfern : kTorvand, std::nullopt, other_first, other_last, start, 0.7}};
+      return {{kOkesley, std::nullopt, first, last, start, 0.8},
+              {joined ? kQuillfern : kTorvand, std::nullopt, other_first, other_last, start, 0.8}};
     }
     if (weekday(day) == 5) {
-      return {{week % 3 == 0 ? kOkesley : kTorvand, std::nullopt, other_first, other_last, kMorning,
-               0.6}};
+      return {{week % 3 == 0 ? kOkesley : kTorvand, std::nullopt, 0, kGreens - 1, kMorning, 0.5}};
     }
     return {};
   }
@@ -118,7 +117,7 @@ class Walker {
 
   bool measured(const Round& round, int place, units::Day day, Chance& chance) const {
     double eagerness = round.eagerness;
-    if (eagerness < 0.9) {
+    if (eagerness < 0.95) {
       const auto& last = last_score_[static_cast<std::size_t>(place)];
       eagerness *= last && *last >= 8.5 ? 0.75 : 1;
       eagerness *= just_worked(place, day) ? 0.55 : 1;

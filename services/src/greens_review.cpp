@@ -141,19 +141,19 @@ std::vector<int> years_visited(const std::vector<green::Records>& shares) {
   return {years.begin(), years.end()};
 }
 
-std::string at_standard_clause(int at_standard, int scored) {
+/// "14 of 19 greens were", "All 17 scored greens were", "The only green was".
+std::string at_standard_clause(int at_standard, int scored, std::string_view kind) {
+  if (scored == 1) {
+    return fmt::format("The only {}green was {} the standard", kind,
+                       at_standard == 1 ? "at" : "below");
+  }
   if (at_standard == scored) {
-    return scored == 1
-               ? "The only scored green was at the standard when last scored"
-               : fmt::format("All {} scored greens were at the standard when last scored", scored);
+    return fmt::format("All {} {}greens were at the standard", scored, kind);
   }
   if (at_standard == 0) {
-    return scored == 1
-               ? "The only scored green was below the standard when last scored"
-               : fmt::format("None of the {} scored greens was at the standard when last scored",
-                             scored);
+    return fmt::format("None of the {} {}greens was at the standard", scored, kind);
   }
-  return fmt::format("{} of {} greens {} at the standard when last scored", at_standard, scored,
+  return fmt::format("{} of {} {}greens {} at the standard", at_standard, scored, kind,
                      was(at_standard));
 }
 
@@ -161,19 +161,19 @@ std::string headline(const std::vector<GreenCard>& cards) {
   if (cards.empty()) {
     return "No green has been entered yet.";
   }
-  int scored = 0;
-  int at_standard = 0;
-  int fast_only = 0;
-  for (const GreenCard& card : cards) {
-    scored += card.at_standard ? 1 : 0;
-    at_standard += card.at_standard.value_or(false) ? 1 : 0;
-    fast_only += card.fast_but_not_true ? 1 : 0;
-  }
+  const auto number = [&](auto what) {
+    return static_cast<int>(std::count_if(cards.begin(), cards.end(), what));
+  };
   const int all = static_cast<int>(cards.size());
+  const int scored = number([](const GreenCard& card) { return card.at_standard.has_value(); });
+  const int true_now = number([](const GreenCard& card) { return card.at_standard == true; });
+  const int fast_only = number([](const GreenCard& card) { return card.fast_but_not_true; });
   if (scored == 0) {
-    return fmt::format("{} {} entered, none has been scored yet.", counted(all, "green"), was(all));
+    return all == 1 ? "The only green has not been scored yet."
+                    : fmt::format("None of the {} greens has been scored yet.", all);
   }
-  std::string text = at_standard_clause(at_standard, scored);
+  std::string text =
+      at_standard_clause(true_now, scored, scored < all ? "scored " : "") + " when last scored";
   if (fast_only > 0) {
     text += fmt::format("; {} {} fast but not true", fast_only, fast_only == 1 ? "is" : "are");
   }

@@ -6,6 +6,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
 
 namespace baize::services {
 namespace {
@@ -41,7 +42,9 @@ std::string true_days_sentence(const ReportData& report) {
                        "true days.",
                        report.year);
   }
-  return fmt::format("Scored green-days at the standard: {} of {} ({}).", sum.measured_true, scored,
+  return fmt::format("Greens were scored on {} (a green-day is one green on one day); on {} of "
+                     "them ({}) the green was at the standard.",
+                     counted(scored, "open green-day"), sum.measured_true,
                      percent(sum.measured_true, scored));
 }
 
@@ -52,9 +55,9 @@ std::string unknown_sentence(const ReportData& report) {
     return "Every open green-day was scored.";
   }
   std::string text = fmt::format(
-      "{} of {} open green-days ({}) were not scored, so the true days of the year lie between "
-      "{} and {}",
-      unscored, sum.open(), percent(unscored, sum.open()), sum.fewest_true(), sum.most_true());
+      "{} of {} open green-days ({}) {} not scored, so true green-days lie between {} and {}",
+      unscored, sum.open(), percent(unscored, sum.open()), was(unscored), sum.fewest_true(),
+      sum.most_true());
   if (sum.between_true > 0) {
     text += fmt::format("; {} of the unscored {} between two true days with no disruptive work "
                         "between them",
@@ -107,9 +110,10 @@ std::string works_sentence(const ReportData& report) {
     return text + "; what they cost is not known, for want of scores before and after.";
   }
   const auto [sum, greens] = loss_of(*costliest);
-  return text + fmt::format("; the costliest known was {} on {}: {} score-days on {}.",
-                            costliest->label, plain(costliest->work.day),
-                            units::show_number(sum, 0), counted(greens, "green"));
+  return text + fmt::format("; the costliest known was {} on {}: {} on {}.", costliest->label,
+                            plain(costliest->work.day),
+                            counted(static_cast<int>(std::lround(sum)), "score-day"),
+                            counted(greens, costliest->work.half.empty() ? "green" : "half green"));
 }
 
 std::string fast_sentence(const ReportData& report) {

@@ -5,6 +5,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
 #include <optional>
 
 namespace baize::services {
@@ -51,14 +52,27 @@ std::string depth_sentence(const Spread& depth, const green::Work& work) {
                      units::show_number(depth.mean(), 1), range(depth.low, depth.high, 1));
 }
 
-std::string back_sentence(const Spread& first_back, const green::Work& work) {
-  if (first_back.number == 0) {
+/// Where there are enough of them, the day by which half of the greens were back.
+std::string half_of_them(std::vector<int> days) {
+  constexpr std::size_t kEnough = 4;
+  if (days.size() < kEnough) {
     return {};
   }
-  const std::string days = range(first_back.low, first_back.high, 0);
-  return fmt::format(" {} {} back at the standard to stay, first seen so after {} {}.",
-                     places(first_back.number, work), was(first_back.number), days,
-                     days == "1" ? "day" : "days");
+  const auto middle = days.begin() + static_cast<std::ptrdiff_t>((days.size() - 1) / 2);
+  std::nth_element(days.begin(), middle, days.end());
+  return fmt::format(", half of them by day {}", *middle);
+}
+
+std::string back_sentence(const std::vector<int>& first_back, const green::Work& work) {
+  if (first_back.empty()) {
+    return {};
+  }
+  const auto [low, high] = std::minmax_element(first_back.begin(), first_back.end());
+  const int number = static_cast<int>(first_back.size());
+  const std::string days = range(*low, *high, 0);
+  return fmt::format(" {} {} back at the standard to stay, first seen so after {} {}{}.",
+                     places(number, work), was(number), days, days == "1" ? "day" : "days",
+                     half_of_them(first_back));
 }
 
 std::string open_sentences(int next_work, int record_ends, const green::Work& work) {
@@ -78,11 +92,12 @@ std::string area_sentence(const Spread& area, int still_below, const green::Work
   if (area.number == 0) {
     return {};
   }
-  std::string text =
-      fmt::format(" The loss came to {} score-days{}", units::show_number(area.mean(), 0),
-                  area.number == 1    ? ""
-                  : work.half.empty() ? " a green on average"
-                                      : " a half green on average");
+  const auto days = static_cast<int>(std::lround(area.mean()));
+  std::string text = fmt::format(" The loss came to {}{}",
+                                 days == 0 ? "less than 1 score-day" : counted(days, "score-day"),
+                                 area.number == 1    ? ""
+                                 : work.half.empty() ? " a green on average"
+                                                     : " a half green on average");
   if (still_below > 0) {
     text += fmt::format("; {} had not reached the score before when counting stopped",
                         area.number == 1 ? "it" : fmt::format("{} of them", still_below));
@@ -92,7 +107,7 @@ std::string area_sentence(const Spread& area, int still_below, const green::Work
 
 struct Tally {
   Spread depth;
-  Spread first_back;
+  std::vector<int> first_back;
   Spread area;
   int still_below = 0;
   int next_work = 0;
@@ -118,7 +133,7 @@ Tally tally(const std::vector<LossHere>& losses) {
       sum.still_below += loss.area->ended ? 0 : 1;
     }
     if (lasting(loss).by_days) {
-      sum.first_back.add(*lasting(loss).by_days);
+      sum.first_back.push_back(*lasting(loss).by_days);
     } else if (lasting(loss).censoring == recovery::Censoring::next_work) {
       ++sum.next_work;
     } else {

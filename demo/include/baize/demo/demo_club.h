@@ -17,7 +17,7 @@ struct DemoClub {
   green::Records records;
   climate::Weather weather;
   Truth truth;
-  units::Day today; ///< the day after the last record
+  units::Day today; ///< the last day of its records
 };
 
 /// Same seed, same club: whole-number chance, own normal deviates, no clock.

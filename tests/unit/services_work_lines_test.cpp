@@ -1,0 +1,49 @@
+// Expected values worked out by hand from the small clubs written here.
+#include "baize/services/work_review.h"
+#include "unit/services_club.h"
+
+#include <gtest/gtest.h>
+
+namespace baize::testing {
+namespace {
+
+const units::Day kWork = day(2025, 5, 20);
+
+TEST(WorkLines, NewestFirstAndRoutineWithoutFigures) {
+  auto records = club_of(2);
+  add_work(records, "coring", kWork);
+  add_work(records, "rolling", kWork + 20, {"1"});
+  const auto lines = services::work_lines(records, {}, day(2025, 7, 1));
+  ASSERT_EQ(lines.size(), 2U);
+  EXPECT_EQ(lines[0].work.kind, "rolling");
+  EXPECT_EQ(lines[0].greens, 1);
+  EXPECT_EQ(lines[0].censored, 0);
+  EXPECT_FALSE(lines[0].mean_depth);
+  EXPECT_EQ(lines[1].greens, 2);
+  EXPECT_EQ(lines[1].censored, 2) << "nobody visited, so no right end is known";
+  EXPECT_FALSE(lines[1].mean_depth);
+  EXPECT_FALSE(lines[1].lasting_by_days);
+}
+
+TEST(WorkLines, SpansTheGreens) {
+  auto records = club_of(2);
+  add_work(records, "coring", kWork);
+  add_visit(records, "1", kWork - 2, 90);
+  add_visit(records, "1", kWork + 2, 70);
+  add_visit(records, "1", kWork + 10, 90);
+  add_visit(records, "2", kWork - 2, 85);
+  add_visit(records, "2", kWork + 4, 75);
+  add_visit(records, "2", kWork + 20, 85);
+  const auto lines = services::work_lines(records, {}, day(2025, 7, 1));
+  ASSERT_EQ(lines.size(), 1U);
+  EXPECT_DOUBLE_EQ(*lines[0].mean_depth, 1.5); // 2 and 1
+  EXPECT_EQ(lines[0].lasting_after_days, 2);
+  EXPECT_EQ(lines[0].lasting_by_days, 20);
+  // Green 1: 2 x 2 + 8 x 1 = 12; green 2: 4 x 1 + 16 x 0.5 = 12.
+  EXPECT_DOUBLE_EQ(*lines[0].mean_score_days, 12);
+  add_visit(records, "2", kWork + 25, 60);
+  EXPECT_FALSE(services::work_lines(records, {}, day(2025, 7, 1))[0].lasting_by_days);
+}
+
+} // namespace
+} // namespace baize::testing
