@@ -1,7 +1,9 @@
 // One million rolls through the store, against the same rows written straight
 // into SQLite in the same run; and reading them back.
+#include "baize/store_sqlite/store.h"
+
+#include "contract/folder.h"
 #include "contract/sample_club.h"
-#include "contract/store_place.h"
 
 #include <benchmark/benchmark.h>
 #include <sqlite3.h>
