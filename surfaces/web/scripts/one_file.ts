@@ -8,16 +8,20 @@ export function oneFile(): Plugin {
   return {
     name: "baize-one-file",
     enforce: "post",
-    generateBundle(_options, bundle) {
-      const parts = Object.entries(bundle);
-      const pages = parts.filter(([name]) => name.endsWith(".html"));
-      for (const [, part] of pages) {
-        const page = part as OutputAsset;
-        page.source = inlined(String(page.source), bundle);
-      }
-      for (const [name] of parts) {
-        if (!name.endsWith(".html")) delete bundle[name];
-      }
+    generateBundle: {
+      // After Vite has put its last word into the chunks.
+      order: "post",
+      handler(_options, bundle) {
+        const parts = Object.entries(bundle);
+        for (const [name, part] of parts) {
+          if (!name.endsWith(".html")) continue;
+          const page = part as OutputAsset;
+          page.source = inlined(String(page.source), bundle);
+        }
+        for (const [name] of parts) {
+          if (!name.endsWith(".html")) delete bundle[name];
+        }
+      },
     },
   };
 }

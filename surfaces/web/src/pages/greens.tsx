@@ -75,9 +75,7 @@ function Card(props: { review: GreensReview; card: GreenCard }) {
         </h2>
         <p class="quiet">
           {card.last_visit !== undefined && card.days_since_visit !== undefined ? (
-            <>
-              {w.visit} {w.ago(card.days_since_visit)}
-            </>
+            w.visited(card.days_since_visit)
           ) : (
             w.never
           )}
@@ -120,7 +118,7 @@ function Card(props: { review: GreensReview; card: GreenCard }) {
         <span class="label">{w.work}</span>
         {card.last_work ? (
           <>
-            <Link to={{ page: "work", club: review.club, work: card.last_work }}>{card.last_work_label}</Link>
+            <Link to={{ page: "work", club: review.club, work: card.last_work }} class="initial">{card.last_work_label}</Link>
             {card.days_since_work !== undefined && <span class="quiet">{w.since(card.days_since_work)}</span>}
           </>
         ) : (

@@ -87,12 +87,8 @@ function Line(props: { club: string; line: VisitLine }) {
         {line.speed ? length(line.speed.speed_m, settings) : <span class="quiet">{words.notMeasured}</span>}
       </span>
       <span class="visit-more quiet">
-        {line.rolls} {w.rolls.toLowerCase()}
-        {line.remarks > 0 && (
-          <span class="remark-count">
-            {words.visit.remarks.toLowerCase()}: {line.remarks}
-          </span>
-        )}
+        {w.rollCount(line.rolls)}
+        {line.remarks > 0 && <span class="remark-count">{w.look(line.remarks)}</span>}
       </span>
     </li>
   );

@@ -3,7 +3,8 @@ import type { GreenCard, ReportData, SeasonReview } from "../api/schemas";
 import { LedgerCalendar } from "../parts/ledger";
 import { LinkContext, type Linker } from "../parts/place";
 import { SettingsMenu } from "../parts/settings_menu";
-import { YearWorks } from "../parts/year_works";
+import { TrueStripe } from "../parts/true_bar";
+import { YearWorksTable } from "../parts/year_works";
 import { longDay, middleDay } from "../state/format";
 import { loadSettings, keepSettings, SettingsContext, useSettings } from "../state/settings";
 import { words } from "../words";
@@ -85,7 +86,7 @@ function Summary(props: { data: ReportData; all: Part[]; year: number }) {
         {works.map((line) => (
           <li key={line.work.id}>
             <div class="work-name">
-              <h3>{line.label}</h3>
+              <h3 class="initial">{line.label}</h3>
               <p class="quiet">
                 {middleDay(line.work.day)}, {words.work.onGreens(line.greens)}
               </p>
@@ -94,7 +95,9 @@ function Summary(props: { data: ReportData; all: Part[]; year: number }) {
           </li>
         ))}
       </ol>
-      <p class="quiet">{words.works.note}</p>
+      <p class="quiet">
+        {words.works.note} {w.howToRead}
+      </p>
     </section>
   );
 }
@@ -105,18 +108,14 @@ function TrueDays(props: { all: Part[] }) {
       <p class="quiet">{w.trueDaysText}</p>
       <ol class="true-list">
         {props.all.map(({ card, season: { ledger } }) => {
-          const share = (days: number) => (ledger.open > 0 ? (100 * days) / ledger.open : 0);
-          const maybe = ledger.between_true + ledger.unmeasured;
+          const figures = w.atLeastMost(ledger.fewest_true, ledger.most_true, ledger.open);
           return (
             <li key={card.green}>
               <a href={`#${anchor(card.green)}`}>{card.name}</a>
-              <svg viewBox="0 0 100 10" preserveAspectRatio="none" aria-hidden="true">
-                <rect class="bar-all" width="100" height="10" />
-                <rect class="bar-maybe" x={share(ledger.measured_true)} width={share(maybe)} height="10" />
-                <rect class="bar-sure" width={share(ledger.measured_true)} height="10" />
-              </svg>
+              <TrueStripe fewest={ledger.fewest_true} most={ledger.most_true} open={ledger.open} />
               <span class="true-figures">
-                <strong>{ledger.fewest_true}</strong> – {ledger.most_true} / {ledger.open}
+                <strong>{figures.least}</strong>
+                {figures.rest}
               </span>
             </li>
           );
@@ -134,7 +133,7 @@ function GreenSection(props: { part: Part }) {
       <p class="lead">{season.visits.length === 0 ? words.year.noVisits : words.year.ledgerSentence(season.ledger)}</p>
       <YearPicture season={season} numbers={false} fixedWidth={760} />
       <LedgerCalendar ledger={season.ledger} numbers={false} />
-      <YearWorks season={season} />
+      <YearWorksTable season={season} />
     </section>
   );
 }

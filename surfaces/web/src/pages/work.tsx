@@ -3,9 +3,10 @@ import type { Definition, Parameter, WorkReview } from "../api/schemas";
 import { Chart } from "../parts/chart";
 import { elapsed } from "../parts/interval";
 import { Link } from "../parts/place";
-import { FourDefinitions, greenTitle, WorkTable } from "../parts/work_table";
+import { FourDefinitions, WorkTable } from "../parts/work_table";
 import { longDay, number } from "../state/format";
 import { useSettings, type Settings } from "../state/settings";
+import { greenTitle } from "../state/year";
 import { words } from "../words";
 
 const w = words.work;
@@ -42,6 +43,7 @@ export function WorkPage(props: { review: WorkReview }) {
       {review.greens.length > 0 && (
         <>
           <Definitions value={definition} choose={setDefinition} />
+          <Returns review={review} definition={definition} />
           <Pictures review={review} definition={definition} />
           <section>
             <h2>{w.table}</h2>
@@ -86,6 +88,25 @@ function Definitions(props: { value: Definition; choose: (definition: Definition
         </label>
       ))}
     </fieldset>
+  );
+}
+
+function Returns(props: { review: WorkReview; definition: Definition }) {
+  const { review, definition } = props;
+  return (
+    <section>
+      <h2>{w.returns}</h2>
+      <figure aria-label={w.returnsLabel}>
+        <Chart
+          of={`${review.work.id} ${definition}`}
+          height={40 + review.greens.length * 24}
+          draw={async (width) => (await import("../plots/returns")).drawReturns(review.greens, definition, width)}
+        />
+        <figcaption>
+          {w.returnsText} {w.axis}
+        </figcaption>
+      </figure>
+    </section>
   );
 }
 

@@ -58,7 +58,9 @@ export function WorksPage(props: { club: string; works: WorkLine[] }) {
               <li key={line.work.id}>
                 <div class="work-name">
                   <h2>
-                    <Link to={to(line)}>{line.label}</Link>
+                    <Link to={to(line)} class="initial">
+                      {line.label}
+                    </Link>
                   </h2>
                   <p class="quiet">
                     {middleDay(line.work.day)}, {words.work.onGreens(line.greens)}

@@ -45,12 +45,12 @@ export function YearPicture(props: { season: SeasonReview; numbers: boolean; fix
       <figure aria-label={w.pictureLabel(season.green_name, season.year)}>
         <Chart
           of={season}
-          height={640}
+          height={props.fixedWidth ? 440 : 640}
           fixedWidth={props.fixedWidth}
-          draw={async (width, chosen) => (await import("../plots/year")).drawYear(season, width, chosen)}
+          draw={async (width, chosen) => (await import("../plots/year")).drawYear(season, width, chosen, props.fixedWidth !== undefined)}
         />
         <figcaption>
-          {w.pictureText} {notes.filter(Boolean).join(" ")}
+          {props.numbers && w.pictureText} {notes.filter(Boolean).join(" ")}
           {season.fixtures.length > 0 && (
             <>
               {" "}

@@ -1,3 +1,4 @@
+import { useEffect, useMemo, useState } from "preact/hooks";
 import type { DayKind, Ledger } from "../api/schemas";
 import { addDays, dayParts, longDay } from "../state/format";
 import { words } from "../words";
@@ -5,8 +6,6 @@ import { Numbers, Table } from "./table";
 
 const kinds: DayKind[] = ["measured_true", "measured_not", "between_true", "unmeasured", "closed"];
 const cell = 24;
-const left = 46;
-const top = 22;
 
 /** One day's sign: colour and shape both tell the kind. */
 function DaySign(props: { kind: DayKind; x: number; y: number }) {
@@ -41,30 +40,60 @@ export function ledgerDays(ledger: Ledger): LedgerDay[] {
   });
 }
 
-function Calendar(props: { days: LedgerDay[] }) {
-  const width = left + 31 * cell;
-  const height = top + 12 * cell;
+/** A row for each month; on a narrow screen a column for each, so that a day
+    stays large enough to be told. */
+function Calendar(props: { days: LedgerDay[]; upright: boolean }) {
+  const { days, upright } = props;
+  const left = upright ? 30 : 46;
+  const top = 22;
+  const width = left + (upright ? 12 : 31) * cell;
+  const height = top + (upright ? 31 : 12) * cell;
+  const x = (one: { month: number; day: number }) => left + ((upright ? one.month : one.day) - 1) * cell;
+  const y = (one: { month: number; day: number }) => top + ((upright ? one.day : one.month) - 1) * cell;
   return (
     <svg class="calendar" viewBox={`0 0 ${width} ${height}`} role="img" aria-label={words.year.ledgerLabel}>
-      {[1, 5, 10, 15, 20, 25, 30].map((day) => (
-        <text key={day} class="calendar-day" x={left + (day - 0.5) * cell} y={14}>
-          {day}
-        </text>
-      ))}
-      {words.monthShort.map((name, month) => (
-        <text key={name} class="calendar-month" x={0} y={top + month * cell + cell * 0.7}>
-          {name}
-        </text>
-      ))}
-      {props.days.map(({ iso, kind, month, day }) => (
-        <g key={iso}>
-          <title>{`${longDay(iso)}: ${words.dayKinds[kind]}`}</title>
-          <rect class="day-ground" x={left + (day - 1) * cell + 1} y={top + (month - 1) * cell + 1} width={cell - 2} height={cell - 2} rx={4} />
-          <DaySign kind={kind} x={left + (day - 1) * cell} y={top + (month - 1) * cell} />
+      {[1, 5, 10, 15, 20, 25, 30].map((day) =>
+        upright ? (
+          <text key={day} x={0} y={y({ month: 1, day }) + 17}>
+            {day}
+          </text>
+        ) : (
+          <text key={day} class="middle" x={x({ month: 1, day }) + cell / 2} y={14}>
+            {day}
+          </text>
+        ),
+      )}
+      {words.monthShort.map((name, index) =>
+        upright ? (
+          <text key={name} class="middle" x={x({ month: index + 1, day: 1 }) + cell / 2} y={14}>
+            {words.monthLetters[index]}
+          </text>
+        ) : (
+          <text key={name} x={0} y={y({ month: index + 1, day: 1 }) + 17}>
+            {name}
+          </text>
+        ),
+      )}
+      {days.map((one) => (
+        <g key={one.iso}>
+          <title>{`${longDay(one.iso)}: ${words.dayKinds[one.kind]}`}</title>
+          <rect class="day-ground" x={x(one)} y={y(one)} width={cell} height={cell} />
+          <DaySign kind={one.kind} x={x(one)} y={y(one)} />
         </g>
       ))}
     </svg>
   );
+}
+
+function useNarrow(): boolean {
+  const query = useMemo(() => matchMedia("screen and (max-width: 640px)"), []);
+  const [narrow, setNarrow] = useState(query.matches);
+  useEffect(() => {
+    const changed = () => setNarrow(query.matches);
+    query.addEventListener("change", changed);
+    return () => query.removeEventListener("change", changed);
+  }, [query]);
+  return narrow;
 }
 
 function Key(props: { ledger: Ledger }) {
@@ -102,7 +131,7 @@ export function LedgerCalendar(props: { ledger: Ledger; numbers: boolean }) {
       <h2>{words.year.ledger}</h2>
       <p class="lead">{words.year.extremes(ledger)}</p>
       <figure>
-        <Calendar days={ledgerDays(ledger)} />
+        <Calendar days={ledgerDays(ledger)} upright={useNarrow()} />
         <figcaption>
           <Key ledger={ledger} />
         </figcaption>

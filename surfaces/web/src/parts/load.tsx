@@ -3,7 +3,7 @@ import { useEffect, useState } from "preact/hooks";
 import { Failure } from "../api/client";
 import { words } from "../words";
 
-type State<T> = { is: "loading" } | { is: "ready"; value: T } | { is: "failed"; sentence: string };
+type State<T> = { of: string } & ({ is: "loading" } | { is: "ready"; value: T } | { is: "failed"; sentence: string });
 
 /** Asks again whenever `key` changes; an answer that comes too late is dropped. */
 export function Load<T>(props: {
@@ -11,27 +11,30 @@ export function Load<T>(props: {
   ask: () => Promise<T>;
   children: (value: T) => ComponentChildren;
 }) {
-  const [state, setState] = useState<State<T>>({ is: "loading" });
+  const { of } = props;
+  const [state, setState] = useState<State<T>>({ of, is: "loading" });
   const [attempt, setAttempt] = useState(0);
   useEffect(() => {
     let current = true;
-    setState({ is: "loading" });
+    setState({ of, is: "loading" });
     props.ask().then(
-      (value) => current && setState({ is: "ready", value }),
+      (value) => current && setState({ of, is: "ready", value }),
       (problem: unknown) => {
         if (!current) return;
         // What is no refusal is a slip in these pages: let the console say where.
         if (!(problem instanceof Failure)) console.error(problem);
-        setState({ is: "failed", sentence: (problem as Error).message });
+        setState({ of, is: "failed", sentence: (problem as Error).message });
       },
     );
     return () => {
       current = false;
     };
-  }, [props.of, attempt]);
+  }, [of, attempt]);
 
-  if (state.is === "ready") return <>{props.children(state.value)}</>;
-  if (state.is === "loading")
+  // Just asked for something else: what is held belongs to the page before.
+  const current = state.of === of;
+  if (current && state.is === "ready") return <>{props.children(state.value)}</>;
+  if (!current || state.is !== "failed")
     return (
       <p class="loading" role="status">
         {words.loading}

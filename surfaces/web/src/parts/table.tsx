@@ -8,11 +8,11 @@ export interface Column<Row> {
 }
 
 /** A plain table; scrolls sideways on its own where the screen is narrow. */
-export function Table<Row>(props: { caption: string; columns: Column<Row>[]; rows: Row[]; quiet?: boolean }) {
+export function Table<Row>(props: { caption: string; columns: Column<Row>[]; rows: Row[] }) {
   return (
-    <div class="table" tabIndex={0} role="region" aria-label={props.caption}>
+    <div class={`table${props.columns.length > 5 ? " wide" : ""}`} tabIndex={0} role="region" aria-label={props.caption}>
       <table>
-        <caption class={props.quiet ? "unseen" : undefined}>{props.caption}</caption>
+        <caption>{props.caption}</caption>
         <thead>
           <tr>
             {props.columns.map((column) => (

@@ -1,19 +1,35 @@
+import { useId } from "preact/hooks";
 import { words } from "../words";
 
-/** True days of the open ones: solid measured, striped not known, empty not true. */
+/** Of the open days: solid measured true, striped nobody knows, pale measured not. */
+export function TrueStripe(props: { fewest: number; most: number; open: number }) {
+  const { fewest, most, open } = props;
+  const share = (days: number) => `${open > 0 ? (100 * days) / open : 0}%`;
+  const id = useId();
+  // A pattern, not a gradient of the style sheet: printed pages keep it.
+  return (
+    <svg class="stripe" width="100%" height="14" aria-hidden="true">
+      <defs>
+        <pattern id={id} width="8" height="8" patternUnits="userSpaceOnUse" patternTransform="rotate(35)">
+          <rect class="stripe-ground" width="8" height="8" />
+          <rect class="stripe-line" width="3" height="8" />
+        </pattern>
+      </defs>
+      <rect class="stripe-not" width="100%" height="14" />
+      <rect x={share(fewest)} width={share(most - fewest)} height="14" fill={`url(#${id})`} />
+      <rect class="stripe-sure" width={share(fewest)} height="14" />
+    </svg>
+  );
+}
+
 export function TrueBar(props: { fewest: number; most: number; open: number }) {
   const { fewest, most, open } = props;
-  const share = (days: number) => (open > 0 ? (100 * days) / open : 0);
   return (
     <div class="true-bar">
-      <svg viewBox="0 0 100 10" preserveAspectRatio="none" aria-hidden="true">
-        <rect class="bar-all" width="100" height="10" />
-        <rect class="bar-maybe" x={share(fewest)} width={share(most - fewest)} height="10" />
-        <rect class="bar-sure" width={share(fewest)} height="10" />
-      </svg>
-      <span>
+      <TrueStripe {...props} />
+      <p>
         <strong>{words.greens.least(fewest)}</strong>, {words.greens.most(most, open)}
-      </span>
+      </p>
     </div>
   );
 }

@@ -1,15 +1,13 @@
 import type { Definition, RecoveryInterval, WorkAtGreen, WorkReview } from "../api/schemas";
 import { dayParts, longDay, number, score } from "../state/format";
 import { useSettings } from "../state/settings";
+import { greenTitle } from "../state/year";
 import { words } from "../words";
 import { inGrowth, Interval, Loss, whyNone } from "./interval";
 import { Link, VisitLinks } from "./place";
 import { Numbers, Table } from "./table";
 
 const w = words.work;
-export const greenTitle = (green: WorkAtGreen) =>
-  green.loss.half ? `${green.green_name}, ${w.half(green.loss.half)}` : green.green_name;
-
 /** Every green of the work under the chosen definition. */
 export function WorkTable(props: { review: WorkReview; definition: Definition }) {
   const { review, definition } = props;

@@ -1,20 +1,22 @@
 import type { SeasonReview, WorkLoss } from "../api/schemas";
-import { middleDay, number } from "../state/format";
+import { middleDay, number, shortDay } from "../state/format";
 import { useSettings } from "../state/settings";
 import { letters } from "../state/year";
 import { words } from "../words";
 import { Interval, inGrowth, Loss, whyNone } from "./interval";
 import { Link } from "./place";
-import { Numbers } from "./table";
+import { Numbers, Table } from "./table";
 
 const w = words.work;
+
+const labelOf = (season: SeasonReview, loss: WorkLoss) =>
+  season.works.find((work) => work.work === loss.work)?.label ?? loss.kind;
 
 /** The year's disruptive works with what each cost this green, then the rest. */
 export function YearWorks(props: { season: SeasonReview }) {
   const { season } = props;
   const settings = useSettings();
   const badges = letters(season);
-  const label = (loss: WorkLoss) => season.works.find((work) => work.work === loss.work)?.label ?? loss.kind;
   const other = season.works.filter((work) => work.work_class !== "disruptive");
   return (
     <section class="year-works">
@@ -29,7 +31,9 @@ export function YearWorks(props: { season: SeasonReview }) {
               <div class="work-name">
                 <h3>
                   <span class="badge">{badges.get(loss.work)}</span>{" "}
-                  <Link to={{ page: "work", club: season.club, work: loss.work }}>{label(loss)}</Link>
+                  <Link to={{ page: "work", club: season.club, work: loss.work }} class="initial">
+                    {labelOf(season, loss)}
+                  </Link>
                 </h3>
                 <p class="quiet">
                   {middleDay(loss.day)}
@@ -71,6 +75,41 @@ export function YearWorks(props: { season: SeasonReview }) {
           </ul>
         </Numbers>
       )}
+    </section>
+  );
+}
+
+/** The same as one small table, for paper. */
+export function YearWorksTable(props: { season: SeasonReview }) {
+  const { season } = props;
+  const settings = useSettings();
+  const badges = letters(season);
+  if (season.losses.length === 0) return <p>{words.works.noDisruptive}</p>;
+  const quiet = (loss: WorkLoss) => <span class="quiet">{whyNone(loss)}</span>;
+  return (
+    <section class="year-works">
+      <h2>{words.year.worksTitle}</h2>
+      <Table<WorkLoss>
+        caption={words.report.tableCaption}
+        rows={season.losses}
+        columns={[
+          {
+            head: words.works.work,
+            cell: (loss) => `${badges.get(loss.work) ?? ""}  ${labelOf(season, loss)}${loss.half && `, ${w.half(loss.half)}`}`,
+          },
+          { head: words.works.day, cell: (loss) => shortDay(loss.day) },
+          { head: w.before, number: true, cell: (loss) => (loss.before === undefined ? quiet(loss) : number(loss.before, 1, settings)) },
+          { head: w.fall, number: true, cell: (loss) => (loss.depth === undefined ? quiet(loss) : number(loss.depth, 1, settings)) },
+          {
+            head: words.works.back,
+            cell: (loss) => {
+              const lasting = loss.recovery.find((one) => one.definition === "lasting");
+              return lasting && loss.visits_after > 0 ? <Interval interval={lasting} /> : quiet(loss);
+            },
+          },
+          { head: w.lossUnit, number: true, cell: (loss) => <Loss area={loss.area} why={whyNone(loss)} /> },
+        ]}
+      />
     </section>
   );
 }

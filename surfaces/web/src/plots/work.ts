@@ -60,8 +60,8 @@ export function drawWork(green: WorkAtGreen, definition: Definition, scale: Work
       Plot.ruleX([0], { stroke: ink.work, strokeDasharray: "4,3", strokeWidth: 1.5 }),
       Plot.line(days.filter((day) => day.days_after < 0), { ...common, stroke: ink.quiet, strokeOpacity: 0.5 }),
       Plot.line(days.filter((day) => day.days_after >= 0), { ...common, stroke: ink.quiet, strokeOpacity: 0.5 }),
-      Plot.dot(days.filter(isTrue), { ...common, r: 4.5, fill: ink.isTrue, stroke: "var(--paper)" }),
-      Plot.dot(days.filter((day) => !isTrue(day)), { ...common, r: 5, symbol: "triangle2", rotate: 180, fill: ink.isNot, stroke: "var(--paper)" }),
+      Plot.dot(days.filter(isTrue), { ...common, r: 5, fill: ink.isTrue, stroke: "var(--paper)" }),
+      Plot.dot(days.filter((day) => !isTrue(day)), { ...common, r: 6, symbol: "triangle2", rotate: 180, fill: ink.isNot, stroke: "var(--paper)" }),
       Plot.tip(days, Plot.pointerX({ ...common, title, fontSize: 14, fill: "var(--paper)", stroke: ink.quiet })),
     ],
   }))];

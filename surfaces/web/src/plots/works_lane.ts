@@ -14,12 +14,12 @@ interface Placed {
 const letterWidth = 7.4;
 const laneHeight = 20;
 
-/** Labels side by side where they fit, else one lane lower. A label that would
+/** Labels side by side where they fit, else a lane lower. A label that would
     run over the edge stands to the left of its line. */
 export function lanes(works: WorkTick[], letters: Map<string, string>, size: PanelSize): Placed[] {
   const [from, to] = yearDomain(size.year).map(Number) as [number, number];
   const inner = size.width - size.marginLeft;
-  const taken: [number, number][][] = [];
+  const spans: { from: number; to: number; lane: number }[] = [];
   return works.map((work) => {
     const x = ((Number(dateOf(work.day)) - from) / (to - from)) * inner;
     const badge = letters.get(work.work) ?? "";
@@ -27,10 +27,11 @@ export function lanes(works: WorkTick[], letters: Map<string, string>, size: Pan
     const text = size.width < 560 ? badge : `${badge}  ${work.label}${half}`;
     const reach = text.length * letterWidth + 14;
     const left = x + reach > inner;
-    const span: [number, number] = left ? [x - reach, x + 4] : [x - 4, x + reach];
-    let lane = taken.findIndex((spans) => spans.every(([a, b]) => b <= span[0] || a >= span[1]));
-    if (lane < 0) lane = taken.push([]) - 1;
-    taken[lane]?.push(span);
+    const span = left ? { from: x - reach, to: x + 4 } : { from: x - 4, to: x + reach };
+    // Below every label it would touch, for its line runs down through the lower lanes.
+    const touched = spans.filter((other) => other.from < span.to && span.from < other.to);
+    const lane = Math.max(-1, ...touched.map((other) => other.lane)) + 1;
+    spans.push({ ...span, lane });
     return { work, text, lane, left };
   });
 }
@@ -46,7 +47,6 @@ export function worksPanel(season: SeasonReview, letters: Map<string, string>, s
     Plot.text(ones, {
       x: (one: Placed) => dateOf(one.work.day), y: (one: Placed) => one.lane + 0.5, text: "text",
       textAnchor: left ? "end" : "start", dx: left ? -6 : 6, fill: ink.text, fontWeight: 600,
-      stroke: "var(--paper)", strokeWidth: 4,
     });
   return panel(
     { ...size, height: 20 + (base + 0.5) * laneHeight },

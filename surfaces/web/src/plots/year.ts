@@ -62,9 +62,9 @@ function scorePanel(season: SeasonReview, size: PanelSize, settings: Settings) {
       x: at, y1: (visit: Scored) => visit.lowest as number, y2: (visit: Scored) => visit.highest as number,
       stroke: ink.text, strokeOpacity: 0.28, strokeWidth: 3, strokeLinecap: "round",
     }),
-    Plot.dot(visits.filter(isTrue), { ...common, r: 4.5, fill: ink.isTrue, stroke: "var(--paper)" }),
+    Plot.dot(visits.filter(isTrue), { ...common, r: 5, fill: ink.isTrue, stroke: "var(--paper)" }),
     Plot.dot(visits.filter((visit) => !isTrue(visit)), {
-      ...common, r: 5, symbol: "triangle2", rotate: 180, fill: ink.isNot, stroke: "var(--paper)",
+      ...common, r: 6, symbol: "triangle2", rotate: 180, fill: ink.isNot, stroke: "var(--paper)",
     }),
     Plot.tip(visits, Plot.pointerX({ ...common, title, fontSize: 14, fill: "var(--paper)", stroke: ink.quiet })),
   ]);
@@ -90,7 +90,7 @@ function speedPanel(season: SeasonReview, size: PanelSize, settings: Settings) {
       x: at, y1: (v: Speed) => v.speed_m - v.standard_error_m, y2: (v: Speed) => v.speed_m + v.standard_error_m,
       stroke: ink.accent, strokeOpacity: 0.4, strokeWidth: 2,
     }),
-    Plot.dot(visits, { x: at, y: "speed_m", r: 4, symbol: "diamond", fill: ink.accent, stroke: "var(--paper)" }),
+    Plot.dot(visits, { x: at, y: "speed_m", r: 5, symbol: "diamond", fill: ink.accent, stroke: "var(--paper)" }),
     Plot.tip(visits, Plot.pointerX({ x: at, y: "speed_m", title, fontSize: 14, fill: "var(--paper)", stroke: ink.quiet })),
   ]);
 }
@@ -101,18 +101,18 @@ function tickLength(metres: number, settings: Settings): string {
   return `${Math.round(metres / 0.3048)}'`;
 }
 
-function weatherPanels(season: SeasonReview, size: PanelSize): Node[] {
+function weatherPanels(season: SeasonReview, size: PanelSize, low: boolean): Node[] {
   const growth = season.weather.map((day) => ({ at: dateOf(day.day), growth: day.growth ?? NaN }));
   const rain = season.weather.flatMap((day) => (day.rain_mm ? [{ at: dateOf(day.day), rain: day.rain_mm }] : []));
   const axis = (ticks: number[]) => Plot.axisY(ticks, { anchor: "left", tickSize: 0, color: ink.quiet, fontSize: 13 });
   const highest = Math.max(20, ...rain.map((day) => day.rain));
   return [
-    titled(w.growthAxis, panel({ ...size, height: 84 }, { domain: [0, 1] }, [
+    titled(w.growthAxis, panel({ ...size, height: low ? 56 : 84 }, { domain: [0, 1] }, [
       axis([0, 1]),
       Plot.areaY(growth, { x: "at", y: "growth", fill: ink.growth, fillOpacity: 0.75 }),
       ...workRules(season),
     ])),
-    titled(w.rainAxis, panel({ ...size, height: 104, bottom: true }, { domain: [0, highest] }, [
+    titled(w.rainAxis, panel({ ...size, height: low ? 78 : 104, bottom: true }, { domain: [0, highest] }, [
       axis([0, Math.floor(highest / 20) * 20]),
       Plot.ruleX(rain, { x: "at", y: "rain", stroke: ink.rain, strokeWidth: Math.max(1, size.width / 520) }),
       ...workRules(season),
@@ -121,16 +121,18 @@ function weatherPanels(season: SeasonReview, size: PanelSize): Node[] {
 }
 
 /** The panels of one green's year, one under the other on the same days. */
-export function drawYear(season: SeasonReview, width: number, settings: Settings): Node[] {
-  const size: PanelSize = { width, height: width < 560 ? 230 : 280, year: season.year, marginLeft: 42 };
-  const weather = season.weather.length > 0 ? weatherPanels(season, size) : [];
+export function drawYear(season: SeasonReview, width: number, settings: Settings, low = false): Node[] {
+  const height = low ? 145 : width < 560 ? 240 : 290;
+  const size: PanelSize = { width, height, year: season.year, marginLeft: 42 };
+  const weather = season.weather.length > 0 ? weatherPanels(season, size, low) : [];
   const bottom = weather.length === 0;
-  const speed = speedPanel(season, { ...size, height: 150, bottom }, settings);
-  const standard = season.standards[season.standards.length - 1];
+  const speed = speedPanel(season, { ...size, height: low ? 90 : 150, bottom }, settings);
+  const levels = season.standards.map((step) => step.score);
+  const level = (value: number) => number(value, Number.isInteger(value) ? 0 : 1, settings);
   return [
     titled(w.works, worksPanel(season, letters(season), size)),
     titled(w.scoreAxis, scorePanel(season, { ...size, bottom: bottom && !speed }, settings),
-      standard && w.standardLine(number(standard.score, Number.isInteger(standard.score) ? 0 : 1, settings))),
+      levels.length > 0 ? w.standardLine(level(Math.min(...levels)), level(Math.max(...levels))) : undefined),
     ...(speed ? [titled(w.speedAxis, speed)] : []),
     ...weather,
   ];

@@ -1,4 +1,5 @@
-import type { SeasonReview } from "../api/schemas";
+import type { SeasonReview, WorkAtGreen } from "../api/schemas";
+import { words } from "../words";
 
 /** A, B ... Z, AA ...: the letters that tie a line in the picture to the list. */
 export function letter(place: number): string {
@@ -20,3 +21,6 @@ export function standardOn(standards: SeasonReview["standards"], day: string): n
   }
   return score;
 }
+
+export const greenTitle = (green: WorkAtGreen) =>
+  green.loss.half ? `${green.green_name}, ${words.work.half(green.loss.half)}` : green.green_name;
