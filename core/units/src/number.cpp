@@ -48,11 +48,11 @@ double read_decimal(const std::string& text) {
 
 /// Adds one to the last digit of a row of digits and marks, carrying leftwards.
 void round_up(std::string& digits) {
-  for (auto it = digits.rbegin(); it != digits.rend(); ++it) {
-    if (*it == '9') {
-      *it = '0';
-    } else if (is_digit(*it)) {
-      ++*it;
+  for (auto at = digits.size(); at-- > 0;) {
+    if (digits[at] == '9') {
+      digits[at] = '0';
+    } else if (is_digit(digits[at])) {
+      ++digits[at];
       return;
     }
   }
