@@ -113,7 +113,7 @@ export const words = {
     noWorks: "No work is on record for this year.",
     visitsTable: "Visits of the year",
     weatherTable: "Weather by month",
-    fixtures: "Fixtures",
+    fixtures: (list: string) => `Fixtures (★): ${list}.`,
     growthSum: "Growth-days", rainSum: "Rain, mm", daysKnown: "Days with temperature",
   },
   dayKinds,
@@ -216,19 +216,19 @@ export const words = {
   table: { numbers: "The numbers", visit: "Visit", day: "Day", spread: "Lowest to highest", month: "Month", rolls: "Rolls" },
 
   report: {
-    title: (club: string, year: number) => `${club}: how true the greens rolled in ${year}`,
-    short: "In short", knownOn: (day: string) => `As known on ${day}.`,
-    totals: (measured: number, visited: number) =>
-      `Over all greens, ${measured} of ${count(visited, "visited day")} were true.`,
+    title: (club: string, year: number, ended: boolean) =>
+      `${club}: how true the greens rolled in ${year}${ended ? "" : " so far"}`,
+    knownOn: (day: string) => `As known on ${day}.`,
     trueDays: "True days, green by green",
     trueDaysText: "Solid: measured true. Striped: nobody measured, so it may be true or not. The rest: measured, and not true. Figures: at least, at most, of the open days.",
     atLeastMost: (least: number, most: number, open: number) => ({ least: `${least}`, rest: ` to ${most} of ${open}` }),
-    cost: "What each disruptive work cost", noWorks: "No disruptive work was done in this year.",
-    green: "Green", measured: "Measured true", not: "Measured not", unmeasured: "Not measured", extremes: "At least / at most",
-    print: "Print", empty: "This file holds no report.",
+    cost: "What each disruptive work cost", noWorks: "No disruptive work is on record for this year.",
     tableCaption: "Lasting: the first day from which every visited day stays at the standard; in brackets the least and most loss.",
-    method: "A true day is a day at or above the club's standard. Days nobody measured are counted apart, never guessed.",
-    howToRead: "In the pictures each point is one visit, and the bar behind it runs from the lowest to the highest roll; lettered lines are disruptive works.",
+    howToRead: "In the pictures each point is one visit, and the bar behind it runs from the lowest to the highest roll; lettered lines are disruptive works, stars are fixtures.",
+    methods: "How the figures were made",
+    basis: (visits: number, observers: number, scored: number, measured: number) =>
+      `They rest on ${count(visits, "visit")} by ${count(observers, "observer")}, with ${count(scored, "scored roll")} and ${count(measured, "measured roll")}.`,
+    print: "Print", empty: "This file holds no report.",
   },
 };
 

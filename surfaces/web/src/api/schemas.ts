@@ -30,10 +30,30 @@ export type WorkLoss = Schemas["WorkLoss"];
 export type WorkReview = Schemas["WorkReview"];
 export type WorkTick = Schemas["WorkTick"];
 
-/** What the report carries inside itself. */
+/** What the report carries inside itself: services/include/baize/services/report_data.h
+    in the names of the other answers. */
 export interface ReportData {
+  club: string;
+  club_name: string;
+  year: number;
+  /** false: the report is of a year that still runs. */
+  year_ended: boolean;
+  today: string;
   greens: GreensReview;
-  /** By the green's identifier. */
-  seasons: Record<string, SeasonReview>;
-  works: WorkLine[];
+  /** One for each green, in walking order. */
+  seasons: SeasonReview[];
+  /** The year's disruptive works, oldest first. */
+  works: WorkReview[];
+  basis: {
+    visits: number;
+    observers: number;
+    scored_rolls: number;
+    measured_rolls: number;
+    weather_days: number;
+    weather_days_missing: number;
+  };
+  /** For the committee, most important first. */
+  sentences: string[];
+  /** How the figures were computed. */
+  methods: string[];
 }

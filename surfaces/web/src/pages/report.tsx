@@ -1,38 +1,22 @@
 import { useState } from "preact/hooks";
-import type { GreenCard, ReportData, SeasonReview } from "../api/schemas";
+import type { ReportData, SeasonReview } from "../api/schemas";
 import { LedgerCalendar } from "../parts/ledger";
 import { LinkContext, type Linker } from "../parts/place";
 import { SettingsMenu } from "../parts/settings_menu";
 import { TrueStripe } from "../parts/true_bar";
 import { YearWorksTable } from "../parts/year_works";
 import { longDay, middleDay } from "../state/format";
-import { loadSettings, keepSettings, SettingsContext, useSettings } from "../state/settings";
+import { keepSettings, loadSettings, SettingsContext } from "../state/settings";
 import { words } from "../words";
-import { Costs, newestFirst } from "./works";
 import { YearPicture } from "./year";
 
 const w = words.report;
 const anchor = (green: string) => `green-${encodeURIComponent(green)}`;
 
-interface Part {
-  card: GreenCard;
-  season: SeasonReview;
-}
-
-/** Greens in walking order, with their year. */
-export function parts(data: ReportData): Part[] {
-  return data.greens.greens.flatMap((card) => {
-    const season = data.seasons[card.green];
-    return season ? [{ card, season }] : [];
-  });
-}
-
 export function ReportPage(props: { data: ReportData }) {
   const { data } = props;
   const [settings, setSettings] = useState(loadSettings);
-  const all = parts(data);
-  const year = all[0]?.season.year ?? Number(data.greens.today.slice(0, 4));
-  document.title = w.title(data.greens.club_name, year);
+  document.title = w.title(data.club_name, data.year, data.year_ended);
   // A report holds greens; works and visits are not pages of it.
   const link: Linker = (route) => (route.page === "year" ? `#${anchor(route.green)}` : undefined);
   return (
@@ -51,67 +35,77 @@ export function ReportPage(props: { data: ReportData }) {
               {w.print}
             </button>
           </div>
-          <Summary data={data} all={all} year={year} />
-          {all.map((part) => (
-            <GreenSection key={part.card.green} part={part} />
+          <Summary data={data} />
+          {data.seasons.map((season) => (
+            <GreenSection key={season.green} season={season} />
           ))}
+          <Methods data={data} />
         </main>
       </LinkContext.Provider>
     </SettingsContext.Provider>
   );
 }
 
-function Summary(props: { data: ReportData; all: Part[]; year: number }) {
-  const { data, all, year } = props;
-  const settings = useSettings();
-  const measured = all.reduce((sum, { season }) => sum + season.ledger.measured_true, 0);
-  const visited = all.reduce((sum, { season }) => sum + season.ledger.measured_not, measured);
-  const works = newestFirst(data.works)
-    .filter((line) => line.work_class === "disruptive" && line.work.day.startsWith(String(year)))
-    .reverse();
+function Summary(props: { data: ReportData }) {
+  const { data } = props;
+  const [first, ...more] = data.sentences;
   return (
     <section class="report-page summary">
-      <h1>{w.title(data.greens.club_name, year)}</h1>
-      <p class="lead">
-        {w.totals(measured, visited)} {data.greens.headline}
-      </p>
-      <p class="quiet">
-        {w.knownOn(longDay(data.greens.today))} {w.method}
-      </p>
+      <p class="over">{w.knownOn(longDay(data.today))}</p>
+      <h1>{w.title(data.club_name, data.year, data.year_ended)}</h1>
+      <p class="lead">{first}</p>
+      <ul class="said">
+        {more.map((sentence) => (
+          <li key={sentence}>{sentence}</li>
+        ))}
+      </ul>
       <h2>{w.trueDays}</h2>
-      <TrueDays all={all} />
+      <TrueDays seasons={data.seasons} />
       <h2>{w.cost}</h2>
-      {works.length === 0 && <p>{w.noWorks}</p>}
-      <ol class="work-list">
-        {works.map((line) => (
-          <li key={line.work.id}>
-            <div class="work-name">
-              <h3 class="initial">{line.label}</h3>
-              <p class="quiet">
-                {middleDay(line.work.day)}, {words.work.onGreens(line.greens)}
-              </p>
+      {data.works.length === 0 && <p>{w.noWorks}</p>}
+      <ol class="cost-list">
+        {data.works.map((review) => (
+          <li key={review.work.id}>
+            <div>
+              <h3 class="initial">{review.label}</h3>
+              <p class="quiet">{middleDay(review.work.day)}</p>
             </div>
-            <Costs line={line} settings={settings} />
+            <p>{review.sentence}</p>
           </li>
         ))}
       </ol>
-      <p class="quiet">
-        {words.works.note} {w.howToRead}
-      </p>
     </section>
   );
 }
 
-function TrueDays(props: { all: Part[] }) {
+function Methods(props: { data: ReportData }) {
+  const { basis, methods } = props.data;
+  return (
+    <section class="report-page methods">
+      <h2>{w.methods}</h2>
+      <ul class="said">
+        <li>{w.basis(basis.visits, basis.observers, basis.scored_rolls, basis.measured_rolls)}</li>
+        <li>{w.howToRead}</li>
+        <li>{words.works.note}</li>
+        <li>{w.tableCaption}</li>
+        {methods.map((method) => (
+          <li key={method}>{method}</li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+function TrueDays(props: { seasons: SeasonReview[] }) {
   return (
     <>
       <p class="quiet">{w.trueDaysText}</p>
       <ol class="true-list">
-        {props.all.map(({ card, season: { ledger } }) => {
+        {props.seasons.map(({ green, green_name, ledger }) => {
           const figures = w.atLeastMost(ledger.fewest_true, ledger.most_true, ledger.open);
           return (
-            <li key={card.green}>
-              <a href={`#${anchor(card.green)}`}>{card.name}</a>
+            <li key={green}>
+              <a href={`#${anchor(green)}`}>{green_name}</a>
               <TrueStripe fewest={ledger.fewest_true} most={ledger.most_true} open={ledger.open} />
               <span class="true-figures">
                 <strong>{figures.least}</strong>
@@ -125,11 +119,11 @@ function TrueDays(props: { all: Part[] }) {
   );
 }
 
-function GreenSection(props: { part: Part }) {
-  const { card, season } = props.part;
+function GreenSection(props: { season: SeasonReview }) {
+  const { season } = props;
   return (
-    <section class="report-page green-section" id={anchor(card.green)}>
-      <h1>{words.year.title(card.name, season.year)}</h1>
+    <section class="report-page green-section" id={anchor(season.green)}>
+      <h1>{words.year.title(season.green_name, season.year)}</h1>
       <p class="lead">{season.visits.length === 0 ? words.year.noVisits : words.year.ledgerSentence(season.ledger)}</p>
       <YearPicture season={season} numbers={false} fixedWidth={760} />
       <LedgerCalendar ledger={season.ledger} numbers={false} />
@@ -137,4 +131,3 @@ function GreenSection(props: { part: Part }) {
     </section>
   );
 }
-

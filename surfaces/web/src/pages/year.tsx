@@ -33,11 +33,16 @@ export function YearPicture(props: { season: SeasonReview; numbers: boolean; fix
   const { season } = props;
   const settings = useSettings();
   const { optimum_c, spread_c } = season.growth_options;
+  const fixtures = season.fixtures.map((one) => `${one.name}, ${shortDay(one.days.first)}`).join("; ");
   const notes = [
+    props.numbers ? w.pictureText : "",
     season.weather.length === 0
       ? w.noWeather
-      : w.growthSettings(number(optimum_c, 1, settings), number(spread_c, 1, settings)),
+      : props.numbers
+        ? w.growthSettings(number(optimum_c, 1, settings), number(spread_c, 1, settings))
+        : "",
     season.weather.length > 0 && season.weather_days_missing > 0 ? w.weatherMissing(season.weather_days_missing) : "",
+    fixtures && w.fixtures(fixtures),
   ];
   return (
     <section class="picture">
@@ -49,15 +54,7 @@ export function YearPicture(props: { season: SeasonReview; numbers: boolean; fix
           fixedWidth={props.fixedWidth}
           draw={async (width, chosen) => (await import("../plots/year")).drawYear(season, width, chosen, props.fixedWidth !== undefined)}
         />
-        <figcaption>
-          {props.numbers && w.pictureText} {notes.filter(Boolean).join(" ")}
-          {season.fixtures.length > 0 && (
-            <>
-              {" "}
-              {w.fixtures} (★): {season.fixtures.map((one) => `${one.name}, ${shortDay(one.days.first)}`).join("; ")}.
-            </>
-          )}
-        </figcaption>
+        <figcaption>{notes.filter(Boolean).join(" ")}</figcaption>
       </figure>
       {props.numbers && <YearTables season={season} />}
     </section>

@@ -14,9 +14,9 @@ interface Placed {
 const letterWidth = 7.4;
 const laneHeight = 20;
 
-/** Labels side by side where they fit, else a lane lower. A label that would
-    run over the edge stands to the left of its line. */
-export function lanes(works: WorkTick[], letters: Map<string, string>, size: PanelSize): Placed[] {
+/** Letter and label, or the letter alone where that must do. Side by side where they fit, else
+    a lane lower. A label that would run over the edge stands to the left of its line. */
+export function lanes(works: WorkTick[], letters: Map<string, string>, size: PanelSize, brief: boolean): Placed[] {
   const [from, to] = yearDomain(size.year).map(Number) as [number, number];
   const inner = size.width - size.marginLeft;
   const spans: { from: number; to: number; lane: number }[] = [];
@@ -24,7 +24,7 @@ export function lanes(works: WorkTick[], letters: Map<string, string>, size: Pan
     const x = ((Number(dateOf(work.day)) - from) / (to - from)) * inner;
     const badge = letters.get(work.work) ?? "";
     const half = work.half ? `, ${words.work.half(work.half)}` : "";
-    const text = size.width < 560 ? badge : `${badge}  ${work.label}${half}`;
+    const text = brief ? badge : `${badge}  ${work.label}${half}`;
     const reach = text.length * letterWidth + 14;
     const left = x + reach > inner;
     const span = left ? { from: x - reach, to: x + 4 } : { from: x - 4, to: x + reach };
@@ -38,9 +38,9 @@ export function lanes(works: WorkTick[], letters: Map<string, string>, size: Pan
 
 /** Works as labelled ticks; closures as bars, routine works as short ticks,
     fixtures as stars. */
-export function worksPanel(season: SeasonReview, letters: Map<string, string>, size: PanelSize) {
+export function worksPanel(season: SeasonReview, letters: Map<string, string>, size: PanelSize, brief: boolean) {
   const of = (kind: WorkTick["work_class"]) => season.works.filter((work) => work.work_class === kind);
-  const placed = lanes(of("disruptive"), letters, size);
+  const placed = lanes(of("disruptive"), letters, size, brief);
   const count = Math.max(1, ...placed.map((one) => one.lane + 1));
   const base = count + 0.9;
   const label = (ones: Placed[], left: boolean) =>

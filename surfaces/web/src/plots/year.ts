@@ -107,12 +107,12 @@ function weatherPanels(season: SeasonReview, size: PanelSize, low: boolean): Nod
   const axis = (ticks: number[]) => Plot.axisY(ticks, { anchor: "left", tickSize: 0, color: ink.quiet, fontSize: 13 });
   const highest = Math.max(20, ...rain.map((day) => day.rain));
   return [
-    titled(w.growthAxis, panel({ ...size, height: low ? 56 : 84 }, { domain: [0, 1] }, [
+    titled(w.growthAxis, panel({ ...size, height: low ? 46 : 84 }, { domain: [0, 1] }, [
       axis([0, 1]),
       Plot.areaY(growth, { x: "at", y: "growth", fill: ink.growth, fillOpacity: 0.75 }),
       ...workRules(season),
     ])),
-    titled(w.rainAxis, panel({ ...size, height: low ? 78 : 104, bottom: true }, { domain: [0, highest] }, [
+    titled(w.rainAxis, panel({ ...size, height: low ? 66 : 104, bottom: true }, { domain: [0, highest] }, [
       axis([0, Math.floor(highest / 20) * 20]),
       Plot.ruleX(rain, { x: "at", y: "rain", stroke: ink.rain, strokeWidth: Math.max(1, size.width / 520) }),
       ...workRules(season),
@@ -122,15 +122,15 @@ function weatherPanels(season: SeasonReview, size: PanelSize, low: boolean): Nod
 
 /** The panels of one green's year, one under the other on the same days. */
 export function drawYear(season: SeasonReview, width: number, settings: Settings, low = false): Node[] {
-  const height = low ? 145 : width < 560 ? 240 : 290;
+  const height = low ? 128 : width < 560 ? 240 : 290;
   const size: PanelSize = { width, height, year: season.year, marginLeft: 42 };
   const weather = season.weather.length > 0 ? weatherPanels(season, size, low) : [];
   const bottom = weather.length === 0;
-  const speed = speedPanel(season, { ...size, height: low ? 90 : 150, bottom }, settings);
+  const speed = speedPanel(season, { ...size, height: low ? 80 : 150, bottom }, settings);
   const levels = season.standards.map((step) => step.score);
   const level = (value: number) => number(value, Number.isInteger(value) ? 0 : 1, settings);
   return [
-    titled(w.works, worksPanel(season, letters(season), size)),
+    titled(w.works, worksPanel(season, letters(season), size, low || width < 560)),
     titled(w.scoreAxis, scorePanel(season, { ...size, bottom: bottom && !speed }, settings),
       levels.length > 0 ? w.standardLine(level(Math.min(...levels)), level(Math.max(...levels))) : undefined),
     ...(speed ? [titled(w.speedAxis, speed)] : []),
