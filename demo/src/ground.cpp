@@ -75,7 +75,7 @@ void add_green(DemoClub& club, int place) {
                                                : chance.between(8.45, 8.75),
                              0.01);
   truth.base_speed_m =
-      rounded(fast_only(place) ? chance.between(3.05, 3.15) : chance.between(2.75, 2.95), 0.01);
+      rounded(fast_only(place) ? chance.between(3.08, 3.18) : chance.between(2.85, 3.05), 0.01);
   const int spots = place % 4 == 0 ? 3 : 2;
   for (int number = 0; number < spots; ++number) {
     add_spot(green, truth, number, chance);

@@ -13,6 +13,11 @@ constexpr std::uint64_t kStep = 0x9E3779B97F4A7C15ULL;
 
 } // namespace
 
+std::uint64_t splitmix(std::uint64_t& state) {
+  state += kStep;
+  return mixed(state);
+}
+
 Chance::Chance(std::uint64_t seed, Purpose purpose, std::initializer_list<std::int64_t> where)
     : state_(mixed(seed + kStep)) {
   state_ = mixed(state_ ^ (static_cast<std::uint64_t>(purpose) * kStep));
@@ -22,8 +27,7 @@ Chance::Chance(std::uint64_t seed, Purpose purpose, std::initializer_list<std::i
 }
 
 std::uint64_t Chance::next() {
-  state_ += kStep;
-  return mixed(state_);
+  return splitmix(state_);
 }
 
 double Chance::uniform() {

@@ -19,8 +19,11 @@ enum class Purpose : std::uint64_t {
   notes
 };
 
-/// The splitmix64 generator: whole-number arithmetic only, so the same seed
-/// gives the same numbers everywhere.
+/// Next number of the splitmix64 generator; moves the state on. Whole-number
+/// arithmetic only, so the same state gives the same numbers everywhere.
+std::uint64_t splitmix(std::uint64_t& state);
+
+/// A stream of chance of its own for each purpose and place.
 class Chance {
  public:
   Chance(std::uint64_t seed, Purpose purpose, std::initializer_list<std::int64_t> where);
