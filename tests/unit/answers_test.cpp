@@ -6,8 +6,11 @@
 #include "baize/answers/imported.h"
 #include "baize/answers/problem.h"
 #include "baize/answers/records_view.h"
+#include "baize/answers/report_data.h"
 #include "baize/answers/season_review.h"
 #include "baize/answers/store.h"
+#include "baize/answers/visit.h"
+#include "baize/answers/work.h"
 #include "baize/answers/work_review.h"
 
 #include <gtest/gtest.h>
@@ -244,6 +247,18 @@ TEST(Answers, StoreResults) {
   const Json json = answers::to_json(revisions);
   EXPECT_EQ(json["revisions"][0]["contents"]["a"][0], 1);
   EXPECT_EQ(json["revisions"][1]["contents"]["text"], "no JSON");
+}
+
+TEST(Answers, ReportData) {
+  services::ReportData data;
+  EXPECT_EQ(faults("ReportData", data), "");
+  data.seasons.resize(2);
+  data.works.resize(1);
+  data.totals.measured_true = 5;
+  data.totals.unmeasured = 2;
+  data.sentences = {"On 5 green-days the greens were seen to roll true."};
+  EXPECT_EQ(faults("ReportData", data), "");
+  EXPECT_EQ(answers::to_json(data)["totals"]["most_true"], 7);
 }
 
 TEST(Answers, Import) {

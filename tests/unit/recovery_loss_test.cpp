@@ -149,6 +149,25 @@ TEST(WorkLosses, SameMinuteIsNeitherBeforeNorAfter) {
   EXPECT_EQ(at("08:01").trough_day, day("2025-05-01"));
 }
 
+TEST(WorkLosses, AnEarlierWorkStillGoingOnLeavesNoBefore) {
+  auto records = one_work();
+  records.works[0].at = minute("08:00");
+  records.visits[0].day = day("2025-05-01");
+  records.visits[0].from = minute("06:00");
+  EXPECT_EQ(losses(records)[0].before, 8);
+  records.works.push_back(work("w9", "scarifying", "2025-04-29"));
+  records.works[1].until = day("2025-04-30");
+  EXPECT_EQ(losses(records)[1].before, 8);
+  records.works[1].until = day("2025-05-01");
+  EXPECT_FALSE(losses(records)[1].before);
+}
+
+TEST(WorkLosses, TroughIsTheFirstOfTheLowest) {
+  auto records = one_work();
+  records.visits[2] = visit("a2", "2025-05-05", {5, 5});
+  EXPECT_EQ(losses(records)[0].trough_day, day("2025-05-03"));
+}
+
 TEST(WorkLosses, BetweenTwoWorksOfOneDayIsNeither) {
   auto records = one_work();
   records.works[0].at = minute("08:00");

@@ -96,7 +96,7 @@ std::vector<units::Problem> problems(std::vector<DayNote> notes) {
     runs.emplace_back(key, problem(notes[i], notes[j - 1].day, values));
     i = j;
   }
-  std::stable_sort(runs.begin(), runs.end(), [](const auto& a, const auto& b) {
+  std::sort(runs.begin(), runs.end(), [](const auto& a, const auto& b) {
     return std::tie(a.first.day, a.first.note, a.first.field) <
            std::tie(b.first.day, b.first.note, b.first.field);
   });

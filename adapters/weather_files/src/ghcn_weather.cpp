@@ -105,20 +105,17 @@ services::WeatherReading weather_of(GhcnElements all, const services::WeatherMap
     return refused;
   }
   // Rows by day: a .dly file has a line for each month and element.
-  std::stable_sort(all.elements.begin(), all.elements.end(),
-                   [](const Element& a, const Element& b) { return a.day < b.day; });
-  std::sort(all.days.begin(), all.days.end());
-  all.days.erase(std::unique(all.days.begin(), all.days.end()), all.days.end());
-  Gather gather;
-  auto element = all.elements.begin();
+  std::map<units::Day, Row> rows;
   for (const units::Day day : all.days) {
-    Row row;
-    row.given.day = day;
-    for (; element != all.elements.end() && element->day == day; ++element) {
-      if (const auto& rule = (*by_element)[element->name]) {
-        put(*element, *rule, row, gather);
-      }
+    rows[day].given.day = day;
+  }
+  Gather gather;
+  for (const Element& element : all.elements) {
+    if (const auto& rule = (*by_element)[element.name]) {
+      put(element, *rule, rows[element.day], gather);
     }
+  }
+  for (auto& [day, row] : rows) {
     gather.add(std::move(row));
   }
   return gather.finish(all.rows, std::move(all.remarks));
