@@ -4,6 +4,8 @@
 
 #include <fmt/format.h>
 
+#include <limits>
+
 namespace baize::api {
 
 namespace {
@@ -66,7 +68,9 @@ asio::awaitable<bool> Session::serve_one() {
   beast::error_code error;
   Parser parser;
   parser.header_limit(hall_.options.header_limit);
-  parser.body_limit(boost::none); // depends on the target; set when that is known
+  // The limit depends on the target and is set when that is known. Beast 1.74
+  // takes an absent limit for one of nothing, so this is the largest number.
+  parser.body_limit(std::numeric_limits<std::uint64_t>::max());
 
   hall_.idle.push_back(this);
   stream_.expires_after(hall_.options.idle_timeout);
@@ -97,10 +101,10 @@ asio::awaitable<bool> Session::serve_one() {
     co_return false;
   }
 
-  const bool keep_alive = parser.get().keep_alive() && !hall_.stopping;
   const Request request = request_of(parser);
   Response response = co_await asio::co_spawn(
       hall_.pool.get_executor(), worked_out(hall_.handler, request), asio::use_awaitable);
+  const bool keep_alive = parser.get().keep_alive() && !hall_.stopping;
   const int status = response.status;
   const std::size_t bytes = response.send_body ? response.body.size() : 0;
   const bool sent = co_await send(std::move(response), parser, keep_alive);

@@ -29,7 +29,7 @@ struct Context {
   /// Who a record brought in over HTTP is said to come from.
   std::string author = "web";
   /// Goes into every ETag; must differ between programs and between stores.
-  std::string edition;
+  std::string edition{};
   /// Names that the Host header may hold, without port. A page elsewhere that
   /// makes its own name lead to this machine is refused by it. Empty: any name.
   std::vector<std::string> hosts{"localhost", "127.0.0.1", "[::1]"};
