@@ -6,5 +6,5 @@ export default defineConfig({
   base: "./",
   esbuild: { jsx: "automatic", jsxImportSource: "preact" },
   build: { target: "es2021", assetsInlineLimit: 0, modulePreload: { polyfill: false } },
-  server: { proxy: { "/api": process.env.BAIZE_URL ?? "http://127.0.0.1:8710" } },
+  server: { proxy: { "/api": process.env.BAIZE_URL ?? "http://127.0.0.1:8417" } },
 });

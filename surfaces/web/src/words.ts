@@ -41,7 +41,7 @@ export const words = {
   skip: "Skip to the content",
   loading: "Loading …",
   notMeasured: "not measured",
-  none: "none",
+  unknown: "unknown",
   nav: { label: "Pages", greens: "Greens", works: "Works", records: "Records" },
   club: "Club",
   noClub: {

@@ -10,8 +10,7 @@ constexpr std::string_view kPage = R"(<!doctype html>
 the command line and /api/v1 work without them.</p>
 </html>
 )";
-constexpr Asset kFiles[] = {
-    {"/index.html", "text/html; charset=utf-8", kPage, "\"not-built\""}};
+constexpr Asset kFiles[] = {{"/index.html", "text/html; charset=utf-8", kPage, "\"not-built\""}};
 } // namespace
 
 std::span<const Asset> table() {

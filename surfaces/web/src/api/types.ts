@@ -24,7 +24,7 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** The data dictionary, kinds of works and of readings with their units and ranges. */
+        /** The data dictionary, kinds of works, measured fields and the roll score's rule. */
         get: operations["fields"];
         put?: never;
         post?: never;
@@ -710,6 +710,60 @@ export interface components {
         Works: {
             works: components["schemas"]["WorkLine"][];
         };
+        /** @description The ledgers of all greens added up, in green-days: 19 greens open on one day are 19. */
+        LedgerTotals: {
+            greens: number;
+            /** @description Green-days. */
+            measured_true: number;
+            /** @description Green-days. */
+            measured_not: number;
+            /** @description Green-days. */
+            between_true: number;
+            /** @description Green-days. */
+            unmeasured: number;
+            /** @description Green-days. */
+            closed: number;
+            /** @description Green-days. */
+            open: number;
+            /** @description Green-days. */
+            fewest_true: number;
+            /** @description Green-days. */
+            most_true: number;
+        };
+        /** @description What the report's figures rest on. */
+        ReportBasis: {
+            visits: number;
+            /** @description Who made them. */
+            observers: number;
+            scored_rolls: number;
+            /** @description With a distance. */
+            measured_rolls: number;
+            /** @description Days of the period with a temperature. */
+            weather_days: number;
+            weather_days_missing: number;
+        };
+        /** @description Everything the printed report of one club and year needs; the report file carries it inside itself. */
+        ReportData: {
+            club: string;
+            club_name: string;
+            year: number;
+            /** @description The year, cut at today. */
+            period: components["schemas"]["Period"];
+            /** @description false: the report is of a part of the year. */
+            year_ended: boolean;
+            today: components["schemas"]["Day"];
+            greens: components["schemas"]["GreensReview"];
+            /** @description One for each green, in walking order. */
+            seasons: components["schemas"]["SeasonReview"][];
+            /** @description The year's disruptive works, oldest first. */
+            works: components["schemas"]["WorkReview"][];
+            totals: components["schemas"]["LedgerTotals"];
+            basis: components["schemas"]["ReportBasis"];
+            /** @description For the committee, most important first. */
+            sentences: string[];
+            /** @description How the figures were computed, a sentence each. */
+            methods: string[];
+        };
         VisitLine: {
             /** @description Identifier. */
             visit: string;
@@ -798,36 +852,88 @@ export interface components {
             remarks: components["schemas"]["Remark"][];
             receipt?: components["schemas"]["Receipt"];
         };
-        /** @description A parameter that a kind of work takes. */
-        ParameterKind: {
-            name: string;
-            /** @description Unit of its number; empty for words and plain counts. */
+        /** @description What a value may be. */
+        ValueRule: {
+            /** @enum {string} */
+            type: "number" | "whole" | "word";
+            /**
+             * @description Empty: none.
+             * @example mm
+             */
             unit: string;
-            /** @description Least number accepted, in the unit. */
+            /** @description Least value, in the unit; absent for words. */
             lowest?: number;
-            /** @description Greatest number accepted, in the unit. */
+            /** @description Greatest value, in the unit; absent for words. */
             highest?: number;
-            /** @description Words it may be; empty for numbers. */
+            /** @description true: the lowest itself is refused; absent for words. */
+            above_lowest?: boolean;
+            /** @description The words it may be; empty for a word: any. */
             words: string[];
+            /**
+             * @description The same for people.
+             * @example a number above 0 and up to 30 m
+             */
+            clause: string;
+        };
+        /** @description A named quantity of a kind of work. */
+        ParameterKind: {
+            /** @example tine_diameter */
+            name: string;
+            /** @example Tine diameter */
+            title: string;
+            rule: components["schemas"]["ValueRule"];
+            /** @description The one that labels show: coring 13 mm. */
+            leading: boolean;
+            /** @description May be empty. */
+            meaning: string;
         };
         WorkKind: {
-            kind: string;
-            label: string;
+            /** @example coring */
+            name: string;
+            /** @example Coring */
+            title: string;
             work_class: components["schemas"]["WorkClass"];
             parameters: components["schemas"]["ParameterKind"][];
+            meaning: string;
         };
-        ReadingKind: {
+        MeasuredField: {
+            /**
+             * @description reading_kind: what readings of that name hold.
+             * @enum {string}
+             */
+            record: "roll" | "run" | "visit" | "reading" | "reading_kind";
+            name: string;
+            title: string;
+            rule: components["schemas"]["ValueRule"];
+            /** @description measured, counted, judged or stated */
             kind: string;
-            label: string;
-            unit: string;
-            /** @description Least value accepted, in the unit. */
-            lowest?: number;
-            /** @description Greatest value accepted, in the unit. */
-            highest?: number;
+            /** @description What it is read from. */
+            source: string;
+            /** @description How far it can be trusted. */
+            trust: string;
+        };
+        /** @description One line of the roll score's rule. Counts from and to, both inside, and what they suggest. */
+        ScoreRule: {
+            bobbles_from: number;
+            /** @description Absent: any number above. */
+            bobbles_to?: number;
+            /** @description Chatters and snakes together. */
+            others_from: number;
+            /** @description Absent: any number above. */
+            others_to?: number;
+            /** @description Score offered, points. */
+            offered: number;
+            /** @description Lowest score of the band, points. */
+            lowest: number;
+            /** @description Highest score of the band, points. */
+            highest: number;
         };
         Fields: {
             work_kinds: components["schemas"]["WorkKind"][];
-            reading_kinds: components["schemas"]["ReadingKind"][];
+            /** @description In the order that forms show. */
+            measured_fields: components["schemas"]["MeasuredField"][];
+            /** @description Every pair of counts is met by exactly one line. */
+            score_rules: components["schemas"]["ScoreRule"][];
         };
     };
     responses: {

@@ -85,6 +85,7 @@ export function YearWorksTable(props: { season: SeasonReview }) {
   const settings = useSettings();
   const badges = letters(season);
   if (season.losses.length === 0) return <p>{words.works.noDisruptive}</p>;
+  const unknown = <span class="quiet">{words.unknown}</span>;
   const quiet = (loss: WorkLoss) => <span class="quiet">{whyNone(loss)}</span>;
   return (
     <section class="year-works">
@@ -99,7 +100,7 @@ export function YearWorksTable(props: { season: SeasonReview }) {
           },
           { head: words.works.day, cell: (loss) => shortDay(loss.day) },
           { head: w.before, number: true, cell: (loss) => (loss.before === undefined ? quiet(loss) : number(loss.before, 1, settings)) },
-          { head: w.fall, number: true, cell: (loss) => (loss.depth === undefined ? quiet(loss) : number(loss.depth, 1, settings)) },
+          { head: w.fall, number: true, cell: (loss) => (loss.depth === undefined ? unknown : number(loss.depth, 1, settings)) },
           {
             head: words.works.back,
             cell: (loss) => {
@@ -107,7 +108,7 @@ export function YearWorksTable(props: { season: SeasonReview }) {
               return lasting && loss.visits_after > 0 ? <Interval interval={lasting} /> : quiet(loss);
             },
           },
-          { head: w.lossUnit, number: true, cell: (loss) => <Loss area={loss.area} why={whyNone(loss)} /> },
+          { head: w.lossUnit, number: true, cell: (loss) => <Loss area={loss.area} why={words.unknown} /> },
         ]}
       />
     </section>

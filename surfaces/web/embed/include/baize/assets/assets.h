@@ -24,7 +24,7 @@ const Asset* find(std::string_view path);
 
 /// The report as one file: the page that the build made, with `json` put in its
 /// place. `json` is one JSON value of the shape ReportData in
-/// surfaces/web/src/api/schemas.ts; a "<" in it is written \u003c, so that no text
+/// surfaces/api/openapi.yaml; a "<" in it is written \u003c, so that no text
 /// can end the element it stands in. Absent when the pages were not built in.
 std::optional<std::string> report_page(std::string_view json);
 
