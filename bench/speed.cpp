@@ -27,6 +27,7 @@ std::vector<green::Run> spot(int number) {
 
 void spots_100k(benchmark::State& state) {
   std::vector<std::vector<green::Run>> spots;
+  spots.reserve(100000);
   for (int i = 0; i < 100000; ++i) {
     spots.push_back(spot(i));
   }
@@ -63,6 +64,7 @@ BENCHMARK(places);
 
 void visits_10k(benchmark::State& state) {
   green::Records records;
+  records.visits.reserve(10000);
   records.greens.resize(1);
   records.greens[0].id = "1";
   const units::Day today{20000};

@@ -22,11 +22,11 @@ struct Work {
   std::string id;
   std::string kind; ///< from the table of kinds: coring, scarifying ...
   units::Day day;
-  std::optional<units::Day> until;  ///< last day, for closures and works of several days
-  std::optional<units::Minute> at;  ///< start, so that a visit the same day has its order
-  std::vector<std::string> greens;  ///< empty: every green
-  std::string half;                 ///< empty: the whole green
-  std::optional<bool> disruptive;   ///< empty: as the table of kinds says
+  std::optional<units::Day> until; ///< last day, for closures and works of several days
+  std::optional<units::Minute> at; ///< start, so that a visit the same day has its order
+  std::vector<std::string> greens; ///< empty: every green
+  std::string half;                ///< empty: the whole green
+  std::optional<bool> disruptive;  ///< empty: as the table of kinds says
   std::vector<Parameter> parameters;
   std::string note;
   Source source;

@@ -17,12 +17,24 @@ struct Length {
 inline constexpr double kMetresPerFoot = 0.3048; // exact by definition
 inline constexpr double kMetresPerInch = 0.0254; // exact by definition
 
-constexpr Length from_metres(double m) { return {m}; }
-constexpr Length from_centimetres(double cm) { return {cm / 100}; }
-constexpr Length from_feet(double ft) { return {ft * kMetresPerFoot}; }
-constexpr Length from_inches(double in) { return {in * kMetresPerInch}; }
-constexpr double feet(Length l) { return l.metres / kMetresPerFoot; }
-constexpr double centimetres(Length l) { return l.metres * 100; }
+constexpr Length from_metres(double m) {
+  return {m};
+}
+constexpr Length from_centimetres(double cm) {
+  return {cm / 100};
+}
+constexpr Length from_feet(double ft) {
+  return {ft * kMetresPerFoot};
+}
+constexpr Length from_inches(double in) {
+  return {in * kMetresPerInch};
+}
+constexpr double feet(Length l) {
+  return l.metres / kMetresPerFoot;
+}
+constexpr double centimetres(Length l) {
+  return l.metres * 100;
+}
 
 enum class LengthUnit { metre, centimetre, foot, foot_inch };
 
