@@ -121,7 +121,9 @@ bool goes_without_saying(const GreenRow& row, const std::string& column, bool /*
 }
 
 bool goes_without_saying(const RollRow& row, const std::string& column, bool has_marks) {
-  return has_marks &&
+  const bool told = has_marks || row.bobbles.value_or(0) > 0 || row.chatters.value_or(0) > 0 ||
+                    row.snakes.value_or(0) > 0;
+  return told &&
          ((column == "bobbles" && row.bobbles == 0) ||
           (column == "chatters" && row.chatters == 0) || (column == "snakes" && row.snakes == 0));
 }

@@ -29,7 +29,7 @@ void in_manner_of(const FixtureRow& old, FixtureRow& row, bool first);
 void in_manner_of(const StandardRow& old, StandardRow& row, bool first);
 
 /// Is a missing column read as what the row would say in it? A count of no
-/// marks is, when another count has a column.
+/// marks is, when another count has a column or will need one.
 bool goes_without_saying(const ClubRow& row, const std::string& column, bool has_marks);
 bool goes_without_saying(const GreenRow& row, const std::string& column, bool has_marks);
 bool goes_without_saying(const RollRow& row, const std::string& column, bool has_marks);

@@ -160,52 +160,74 @@ template <class Row> class Merge {
                                   : table_.layout().line_end;
   }
 
-  void put(std::size_t position, std::string text) {
-    if (changes_.positions.empty()) {
+  /// `open`: the text ends in the middle of a line, which only matters when
+  /// more follows.
+  void put(std::size_t position, const std::string& text, bool open = false) {
+    if (!changes_.positions.empty()) {
+      pieces_.emplace_back(position, open ? text + table_.layout().line_end : text);
+    } else if (!text.empty()) {
+      body_ += open_ ? table_.layout().line_end : "";
       body_ += text;
-    } else {
-      pieces_.emplace_back(position, std::move(text));
+      open_ = open;
     }
+  }
+
+  std::size_t position(std::size_t owner) const {
+    return changes_.positions.empty() ? 0 : changes_.positions[owner];
   }
 
   void old_rows() {
     const CsvRow& cells = table_.cells();
+    const auto last = last_rows();
     std::size_t before = cells.next;
     std::size_t at = 0;
     for (Row row; table_.next(row); ++at) {
       const std::size_t owner = owners_[at];
-      const std::size_t position = changes_.positions.empty() ? 0 : changes_.positions[owner];
-      put(position, file_.content.substr(before, cells.begin - before)); // blank lines
+      put(position(owner), file_.content.substr(before, cells.begin - before)); // blank lines
       before = cells.next;
       if (const auto line = new_line(row, owner)) {
-        put(position, *line + line_end(cells));
+        const std::string end = file_.content.substr(cells.end, cells.next - cells.end);
+        put(position(owner), *line + end, end.empty());
+      }
+      const auto end = last.find(owner);
+      if (end != last.end() && end->second == at) {
+        put_rest(owner); // beside the record's other rows
       }
     }
-    put_tail(file_.content.substr(before));
-    for (const auto& [owner, rows] : in_order()) {
-      const std::size_t position = changes_.positions.empty() ? 0 : changes_.positions[owner];
-      for (const Row& row : *rows) {
-        put(position, new_row(row));
-      }
+    const std::string tail = file_.content.substr(before);
+    put(std::numeric_limits<std::size_t>::max(), tail, !tail.empty() && tail.back() != '\n');
+    for (const std::size_t owner : changed_owners()) {
+      put_rest(owner);
     }
     for (std::size_t i = 0; i < changes_.added.size(); ++i) {
       put(changes_.positions.empty() ? 0 : changes_.added_positions[i], new_row(changes_.added[i]));
     }
   }
 
-  /// Blank lines after the last row; a new row must not run on in one.
-  void put_tail(std::string tail) {
-    if (!tail.empty() && tail.back() != '\n') {
-      tail += table_.layout().line_end;
+  /// The last row that the file has of each changed record.
+  std::unordered_map<std::size_t, std::size_t> last_rows() const {
+    std::unordered_map<std::size_t, std::size_t> last;
+    for (std::size_t at = 0; at < owners_.size(); ++at) {
+      if (changes_.fates[owners_[at]] == Fate::change) {
+        last[owners_[at]] = at;
+      }
     }
-    put(std::numeric_limits<std::size_t>::max(), std::move(tail));
+    return last;
   }
 
-  /// What remains of changed records: rows that the file did not have.
-  std::vector<std::pair<std::size_t, const std::vector<Row>*>> in_order() const {
-    std::vector<std::pair<std::size_t, const std::vector<Row>*>> all;
+  /// Rows of a changed record that the file did not have.
+  void put_rest(std::size_t owner) {
+    std::vector<Row>& rows = changes_.changed[owner];
+    for (const Row& row : rows) {
+      put(position(owner), new_row(row));
+    }
+    rows.clear();
+  }
+
+  std::vector<std::size_t> changed_owners() const {
+    std::vector<std::size_t> all;
     for (const auto& [owner, rows] : changes_.changed) {
-      all.emplace_back(owner, &rows);
+      all.push_back(owner);
     }
     std::sort(all.begin(), all.end());
     return all;
@@ -255,6 +277,7 @@ template <class Row> class Merge {
   RowWriter<Row> writer_;
   std::unordered_set<std::size_t> begun_;
   std::string body_;
+  bool open_ = false;
   std::vector<std::pair<std::size_t, std::string>> pieces_;
 };
 
