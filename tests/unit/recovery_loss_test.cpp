@@ -35,6 +35,7 @@ TEST(WorkLosses, EveryFigureNamesItsVisits) {
   const auto all = losses(one_work());
   ASSERT_EQ(all.size(), 1U);
   EXPECT_EQ(all[0].kind, "coring");
+  EXPECT_THAT(all[0].notes, ElementsAre()); // nothing out of the ordinary
   EXPECT_THAT(all[0].before_visits, ElementsAre("b1"));
   EXPECT_THAT(interval(all[0], Definition::at_standard).visits, ElementsAre("a2", "a3"));
   EXPECT_THAT(interval(all[0], Definition::two_running).visits, ElementsAre("a2", "a3", "a4"));

@@ -38,7 +38,6 @@ Surface surface_of(const green::Records& records, const climate::Weather& weathe
                    units::Day record_end) {
   Surface s{records, weather, options, green, half, record_end, {}, {}, {}};
   s.visits = visit_scores(records, green, half);
-  std::erase_if(s.visits, [&](const VisitScore& v) { return v.day > record_end; });
   s.days = day_scores(s.visits);
   s.disruptions = disruptions(records, green, half, record_end);
   return s;
