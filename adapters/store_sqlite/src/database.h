@@ -8,11 +8,12 @@
 
 #include <cstdint>
 #include <exception>
-#include <map>
+#include <functional>
 #include <memory>
 #include <optional>
 #include <string>
 #include <string_view>
+#include <unordered_map>
 #include <utility>
 
 namespace baize::store_sqlite {
@@ -137,7 +138,13 @@ class Connection {
  private:
   std::string path_;
   sqlite3* db_ = nullptr;
-  std::map<std::string, std::unique_ptr<Statement>, std::less<>> statements_;
+  struct Hash {
+    using is_transparent = void;
+    std::size_t operator()(std::string_view text) const {
+      return std::hash<std::string_view>()(text);
+    }
+  };
+  std::unordered_map<std::string, std::unique_ptr<Statement>, Hash, std::equal_to<>> statements_;
 };
 
 /// Undone at the end of the scope unless committed.

@@ -109,11 +109,13 @@ void check_received(Connection& db, Findings& findings) {
 /// Sentences about one club, no more than can be read.
 class Told {
  public:
-  Told(std::vector<std::string>& to, std::string club) : to_(to), club_(std::move(club)) {}
+  using Say = std::string (*)(const units::Problem&);
+  Told(std::vector<std::string>& to, std::string club, Say say)
+      : to_(to), club_(std::move(club)), say_(say) {}
   void add(const std::vector<units::Problem>& problems) {
     for (const units::Problem& problem : problems) {
       if (++count_ <= kMostSentences) {
-        to_.push_back("Club " + club_ + ": " + units::sentence(problem));
+        to_.push_back("Club " + club_ + ": " + say_(problem));
       }
     }
   }
@@ -127,6 +129,7 @@ class Told {
  private:
   std::vector<std::string>& to_;
   std::string club_;
+  Say say_;
   std::size_t count_ = 0;
 };
 
@@ -139,10 +142,10 @@ void check_records(Connection& db, units::Day today, Findings& findings) {
   findings.clubs = static_cast<std::int64_t>(clubs.size());
   for (const std::int64_t club : clubs) {
     const green::Records records = load_records(db, club);
-    Told wrong(findings.wrong, records.club.id);
+    Told wrong(findings.wrong, records.club.id, units::sentence);
     wrong.add(green::validate(records, today));
     wrong.close();
-    Told remarks(findings.remarks, records.club.id);
+    Told remarks(findings.remarks, records.club.id, units::remark_sentence);
     for (const green::Visit& visit : records.visits) {
       remarks.add(green::remarks(visit));
     }
