@@ -108,6 +108,17 @@ TEST(GhcnDly, ElementsADayHasNoRoomForChangeNothing) {
   EXPECT_THAT(both.remarks, IsEmpty());
 }
 
+TEST(GhcnDly, ATraceThatIsNotZeroContradictsItself) {
+  const auto reading = Reader().read(dly_line("200305", "TMAX", 31, "  123  0") +
+                                         dly_line("200305", "PRCP", 31, "   56T 0"),
+                                     format("ghcn_dly"));
+  ASSERT_THAT(codes(reading.remarks), ElementsAre("false_trace"));
+  EXPECT_EQ(reading.remarks[0].value, "5.6 (flag T)");
+  const auto& day = reading.weather.at(on("2003-05-01"));
+  EXPECT_FALSE(day.rain_mm);
+  EXPECT_FALSE(day.rain_trace);
+}
+
 TEST(GhcnDly, WindAndDewPointInTenths) {
   const auto reading = Reader().read(dly_line("200305", "AWND", 31, "   31  W") +
                                          dly_line("200305", "ADPT", 31, "  -12  W"),

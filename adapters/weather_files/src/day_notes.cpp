@@ -30,6 +30,8 @@ Wording wording(Note note) {
   case Note::presumed_zero:
     return {"presumed_zero", nullptr,
             "measured; a missing value that was presumed zero is left out"};
+  case Note::false_trace:
+    return {"false_trace", nullptr, "0 where it is flagged as a trace; the value is left out"};
   case Note::impossible:
     return {"impossible", nullptr, ""};
   case Note::swapped:

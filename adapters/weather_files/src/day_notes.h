@@ -17,6 +17,7 @@ enum class Note : std::uint8_t {
   unreadable,    ///< something that is no number
   failed_check,  ///< the station's own quality check
   presumed_zero, ///< a missing value the station's archive presumed zero
+  false_trace,   ///< flagged as a trace of rain, but not 0
   impossible,    ///< outside what the earth's weather can be
   swapped,       ///< tmin above tmax
   row_twice,     ///< a second row of the day that says the same

@@ -68,6 +68,11 @@ void put(const Element& element, const Rule& rule, Row& row, Gather& gather) {
     leave_out(Note::presumed_zero, with_flag(ours, 'P'));
     return;
   }
+  const bool trace = rain && element.measurement == 'T';
+  if (trace && ours != 0) {
+    leave_out(Note::false_trace, with_flag(ours, 'T'));
+    return;
+  }
   if (value) {
     if (*value == ours) {
       leave_out(Note::twice_same, "given twice");
@@ -78,7 +83,7 @@ void put(const Element& element, const Rule& rule, Row& row, Gather& gather) {
     return;
   }
   value = ours;
-  row.given.rain_trace = row.given.rain_trace || (rain && element.measurement == 'T');
+  row.given.rain_trace = row.given.rain_trace || trace;
 }
 
 std::string joined(const std::vector<std::string>& names) {
