@@ -27,7 +27,7 @@ std::optional<units::Problem> claim(green::Records& records, const std::string& 
   if (records.club.id == club) {
     return std::nullopt;
   }
-  return units::Problem{"other_club", "club", records.club.id,
+  return units::Problem{"club_differs", "club", records.club.id,
                         "'" + club + "', the club the files were sent to", ""};
 }
 
