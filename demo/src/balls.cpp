@@ -4,6 +4,7 @@
 #include "random.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace baize::demo {
 namespace {
@@ -36,7 +37,12 @@ double on_slope(double flat, double slope) {
 }
 
 double to_centimetre(double metres) {
-  return static_cast<double>(static_cast<int>(metres * 100 + 0.5)) / 100;
+  return static_cast<double>(std::lround(metres * 100)) / 100;
+}
+
+/// To the nearest half hour.
+double half_hours(int minutes) {
+  return static_cast<double>(std::lround(minutes / 30.0)) / 2;
 }
 
 double flat_speed(const Truth& truth, const Stop& stop, const green::Conditions& conditions) {
@@ -55,10 +61,10 @@ green::Conditions conditions_at(const DemoClub& club, const Stop& stop) {
   const int since_mown = in_season(stop.day) ? stop.minute - kMownAt
                                              : weekday(stop.day) * 24 * 60 + stop.minute - kMownAt;
   if (since_mown > 0) {
-    at.hours_since_mowing = static_cast<double>((since_mown + 15) / 30) / 2;
+    at.hours_since_mowing = half_hours(since_mown);
   }
   if (rolled_on(club, stop.day)) {
-    at.hours_since_rolling = static_cast<double>((stop.minute - kMownAt + 15) / 30) / 2;
+    at.hours_since_rolling = half_hours(stop.minute - kMownAt);
   }
   const double wet = rain_on(club.weather, stop.day) + rain_on(club.weather, stop.day - 1) / 2;
   at.surface = wet > 8 ? "wet" : wet > 1.5 ? "moist" : "dry";

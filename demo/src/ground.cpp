@@ -3,7 +3,7 @@
 #include "random.h"
 
 #include <array>
-#include <cstdlib>
+#include <cmath>
 #include <string_view>
 
 namespace baize::demo {
@@ -33,8 +33,7 @@ std::string ordinal(int number) {
 }
 
 double rounded(double value, double step) {
-  return static_cast<double>(static_cast<std::int64_t>(value / step + (value < 0 ? -0.5 : 0.5))) *
-         step;
+  return static_cast<double>(std::lround(value / step)) * step;
 }
 
 void add_spot(green::Green& green, GreenTruth& truth, int number, Chance& chance) {

@@ -44,7 +44,7 @@ Habit habit_of(int observer, Chance& chance) {
 double seconds_to(double place, double distance) {
   const double share = std::min(place / distance, 1.0);
   const double seconds = 2 * distance / kReleaseSpeed * (1 - std::sqrt(1 - share));
-  return static_cast<double>(static_cast<int>(seconds * 10 + 0.5)) / 10;
+  return static_cast<double>(std::lround(seconds * 10)) / 10;
 }
 
 /// Anywhere beyond the ramp's own hops; at a faulty place more often than not.
@@ -97,7 +97,7 @@ std::vector<green::Mark> marks_of(const Line& line, const Ball& ball, int score,
 }
 
 int whole_score(double seen) {
-  const int nearest = static_cast<int>(seen + 0.5);
+  const int nearest = static_cast<int>(std::lround(seen));
   return std::clamp(nearest == 10 && seen < 9.6 ? 9 : nearest, 3, 10); // 10 only if certain
 }
 

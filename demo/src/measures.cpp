@@ -5,7 +5,7 @@
 #include "random.h"
 
 #include <algorithm>
-#include <array>
+#include <cmath>
 #include <string_view>
 
 namespace baize::demo {
@@ -48,7 +48,7 @@ class Taker {
     reading.day = day;
     reading.at = units::Minute{static_cast<std::int16_t>(minute)};
     reading.kind = std::string(kind);
-    reading.value = static_cast<double>(static_cast<int>(value * unit + 0.5)) / unit;
+    reading.value = static_cast<double>(std::lround(value * unit)) / unit;
     reading.device = std::string(device);
     reading.id = units::iso(day) + "/" + reading.kind + "/" + reading.green;
     if (reading.kind == "soil_moisture") {
@@ -118,8 +118,8 @@ class Taker {
           last.back().green == work.green) {
         continue;
       }
-      add(day, place, "holes_closed", 5 * static_cast<int>(closed / 5 + 0.5), 0, "by eye",
-          10 * 60 + 20 + 5 * place);
+      add(day, place, "holes_closed", 5.0 * static_cast<double>(std::lround(closed / 5)), 0,
+          "by eye", 10 * 60 + 20 + 5 * place);
     }
   }
 

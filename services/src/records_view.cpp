@@ -92,6 +92,7 @@ std::vector<SpotDetail> spots(const green::Visit& visit) {
     }
   }
   std::vector<SpotDetail> all;
+  all.reserve(by_spot.size());
   for (const auto& [spot, runs] : by_spot) {
     all.push_back({spot, speed::spot_speed(runs)});
   }

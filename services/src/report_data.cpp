@@ -73,6 +73,7 @@ std::vector<WorkReview> works_of_year(const green::Records& records, const LossB
     return std::tie(a->day, a->id) < std::tie(b->day, b->id);
   });
   std::vector<WorkReview> reviews;
+  reviews.reserve(works.size());
   for (const green::Work* work : works) {
     reviews.push_back(review_of(*work, records.club.id, book.of(work->id), today));
   }

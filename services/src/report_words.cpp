@@ -171,30 +171,32 @@ std::vector<std::string> committee_sentences(const ReportData& report) {
 }
 
 std::vector<std::string> method_sentences(const ReportData& report) {
-  const recovery::Options options;
   const ReportBasis& basis = report.basis;
-  return {
-      fmt::format("The figures rest on {} by {}: {} with a score and {} with a distance.",
-                  counted(basis.visits, "visit"), counted(basis.observers, "observer"),
-                  counted(basis.scored_rolls, "roll"), counted(basis.measured_rolls, "roll")),
-      "Each roll is scored 1 to 10 by the observer's own eye. A day's score is the mean of all "
-      "its rolls at the green.",
-      "A true day is a day whose score is at or above the club's standard. A day without a score "
-      "is never counted as true: the fewest true days count none of them, the most count all.",
-      fmt::format("The score before a work is the mean of the scored days in the {} days before "
-                  "it; where there is none, none is invented. Depth is the score before less the "
-                  "lowest day's score after.",
-                  options.before_window_days),
-      "Back to stay means the first day from which every scored day is at the standard. The true "
-      "day of recovery lies after the last scored day below and no later than the first scored "
-      "day back.",
-      "A loss in score-days is points below the score before, times days, until the score before "
-      "is reached again or the next disruptive work or the record ends the count.",
-      "Green speed is the mean of the two directions; where they differ by more than 46 cm, twice "
-      "their product over their sum (Brede 1990, 1991).",
-      growth_sentence(report),
-      fmt::format("Works are followed up to {}.", plain(report.today)),
-  };
+  std::vector<std::string> all;
+  all.push_back(fmt::format("The figures rest on {} by {}: {} with a score and {} with a distance.",
+                            counted(basis.visits, "visit"), counted(basis.observers, "observer"),
+                            counted(basis.scored_rolls, "roll"),
+                            counted(basis.measured_rolls, "roll")));
+  all.emplace_back("Each roll is scored 1 to 10 by the observer's own eye. A day's score is the "
+                   "mean of all its rolls at the green.");
+  all.emplace_back("A true day is a day whose score is at or above the club's standard. A day "
+                   "without a score is never counted as true: the fewest true days count none of "
+                   "them, the most count all.");
+  all.push_back(fmt::format("The score before a work is the mean of the scored days in the {} days "
+                            "before it; where there is none, none is invented. Depth is the score "
+                            "before less the lowest day's score after.",
+                            recovery::Options{}.before_window_days));
+  all.emplace_back("Back to stay means the first day from which every scored day is at the "
+                   "standard. It lies after the last scored day below and no later than the first "
+                   "scored day back.");
+  all.emplace_back("A loss in score-days is points below the score before, times days, until the "
+                   "score before is reached again or the next disruptive work or the record ends "
+                   "the count.");
+  all.emplace_back("Green speed is the mean of the two directions; where they differ by more than "
+                   "46 cm, twice their product over their sum (Brede 1990, 1991).");
+  all.push_back(growth_sentence(report));
+  all.push_back(fmt::format("Works are followed up to {}.", plain(report.today)));
+  return all;
 }
 
 } // namespace baize::services
