@@ -18,65 +18,6 @@ struct ReportOptions {
   std::string pdf;
 };
 
-answers::Json totals_json(const services::LedgerTotals& totals) {
-  return answers::Object()
-      .put("greens", totals.greens)
-      .put("measured_true", totals.measured_true)
-      .put("measured_not", totals.measured_not)
-      .put("between_true", totals.between_true)
-      .put("unmeasured", totals.unmeasured)
-      .put("closed", totals.closed)
-      .put("open", totals.open())
-      .put("fewest_true", totals.fewest_true())
-      .put("most_true", totals.most_true())
-      .done();
-}
-
-answers::Json basis_json(const services::ReportBasis& basis) {
-  return answers::Object()
-      .put("visits", basis.visits)
-      .put("observers", basis.observers)
-      .put("scored_rolls", basis.scored_rolls)
-      .put("measured_rolls", basis.measured_rolls)
-      .put("weather_days", basis.weather_days)
-      .put("weather_days_missing", basis.weather_days_missing)
-      .done();
-}
-
-/// The lines of the list of works for the report's own works.
-std::vector<services::WorkLine> lines_of(const OpenClub& open, const services::ReportData& data) {
-  std::vector<services::WorkLine> lines =
-      services::work_lines(open.records, open.weather, data.today);
-  std::erase_if(lines, [&](const services::WorkLine& line) {
-    return std::none_of(data.works.begin(), data.works.end(),
-                        [&](const auto& work) { return work.work.id == line.work.id; });
-  });
-  return lines;
-}
-
-std::string report_json(const OpenClub& open, const services::ReportData& data) {
-  answers::Json seasons = answers::Json::object();
-  for (const services::SeasonReview& season : data.seasons) {
-    seasons[season.green] = answers::to_json(season);
-  }
-  const answers::Json works = answers::to_json(lines_of(open, data));
-  return answers::text(answers::Object()
-                           .put("club", data.club)
-                           .put("club_name", data.club_name)
-                           .put("year", data.year)
-                           .nest("period", answers::to_json(data.period))
-                           .put("year_ended", data.year_ended)
-                           .put("today", data.today)
-                           .nest("greens", answers::to_json(data.greens))
-                           .nest("seasons", seasons)
-                           .nest("works", works.at("works"))
-                           .nest("totals", totals_json(data.totals))
-                           .nest("basis", basis_json(data.basis))
-                           .nest("sentences", answers::list(data.sentences))
-                           .nest("methods", answers::list(data.methods))
-                           .done());
-}
-
 void write_report(Session& session, const ReportOptions& options) {
   const auto open = open_club(session, options.club);
   if (!open) {
@@ -88,7 +29,7 @@ void write_report(Session& session, const ReportOptions& options) {
     session.refuse(data.error());
     return;
   }
-  const auto page = session.ports.report_page(report_json(*open, *data));
+  const auto page = session.ports.report_page(answers::text(answers::to_json(*data)));
   if (!page) {
     session.refuse(page.error());
     return;
