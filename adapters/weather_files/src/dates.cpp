@@ -79,8 +79,8 @@ std::optional<units::Day> eight_digits(std::string_view text) {
 
 } // namespace
 
-std::optional<DateStyle> date_style(std::string_view text) {
-  const auto found = std::find(kNames.begin(), kNames.end(), text);
+std::optional<DateStyle> date_style(std::string_view name) {
+  const auto found = std::find(kNames.begin(), kNames.end(), name);
   if (found == kNames.end()) {
     return std::nullopt;
   }

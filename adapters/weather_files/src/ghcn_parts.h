@@ -48,7 +48,7 @@ std::optional<std::size_t> ghcn_field(std::string_view element);
 
 /// Elements as weather. The mapping's scale and unit count (the archive's own
 /// tenths where it has none).
-services::WeatherReading weather_of(GhcnElements elements, const services::WeatherMapping& mapping);
+services::WeatherReading weather_of(GhcnElements all, const services::WeatherMapping& mapping);
 
 /// Mapping of the wide table: which elements it has, and whether its numbers are
 /// tenths, metric or US units ("unknown" where the values prove none).

@@ -8,6 +8,7 @@
 #include <algorithm>
 #include <array>
 #include <optional>
+#include <utility>
 
 namespace baize::weather_files {
 
@@ -178,14 +179,20 @@ std::vector<std::string> show(const WeatherMapping& mapping) {
   if (mapping.wind_height_m) {
     lines.push_back("wind_height_m=" + units::write_number(*mapping.wind_height_m));
   }
+  const auto add = [&lines](std::string_view prefix, const std::string& field,
+                            const std::string& value) {
+    std::string line(prefix);
+    line.append(field).append("=").append(value);
+    lines.push_back(std::move(line));
+  };
   for (const auto& [field, column] : mapping.columns) {
-    lines.push_back(field + "=" + column);
+    add("", field, column);
   }
   for (const auto& [field, unit] : mapping.unit) {
-    lines.push_back("unit." + field + "=" + unit);
+    add("unit.", field, unit);
   }
   for (const auto& [field, factor] : mapping.scale) {
-    lines.push_back("scale." + field + "=" + units::write_number(factor));
+    add("scale.", field, units::write_number(factor));
   }
   return lines;
 }
