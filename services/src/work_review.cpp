@@ -16,8 +16,8 @@ WorkAtGreen at_green(const LossHere& here, units::Day work_day) {
   for (recovery::DayScore& day :
        recovery::day_scores(recovery::visit_scores(*here.share, green.id, here.loss->half))) {
     if (first <= day.day && day.day <= here.loss->horizon) {
-      out.days.push_back(
-          {day.day, day.day - work_day, day.score, day.rolls, std::move(day.visits)});
+      out.days.push_back({day.day, day.day - work_day, day.score, day.rolls, std::move(day.visits),
+                          green::standard_on(here.share->standards, green.id, day.day)});
     }
   }
   return out;

@@ -37,6 +37,22 @@ TEST(WorkReview, TellsOneGreenInTheSingular) {
   EXPECT_EQ(review->greens[0].days[1].rolls, 10);
 }
 
+TEST(WorkReview, GivesEachDayItsOwnStandard) {
+  auto records = club_of(1);
+  add_work(records, "coring", kWork);
+  add_dip(records, "1");
+  records.standards.push_back({"", units::MonthDay{1, 1}, units::MonthDay{12, 31}, 8, {}});
+  const units::Day last = kWork + 12;
+  const auto at = units::year_month_day(last);
+  records.standards.push_back(
+      {"1", units::MonthDay{at.month, at.day}, units::MonthDay{at.month, at.day}, 7, {}});
+  const auto review = work_review(records, {}, kCoring, day(2025, 7, 1));
+  ASSERT_TRUE(review);
+  ASSERT_EQ(review->greens[0].days.back().day, last);
+  EXPECT_EQ(review->greens[0].days.back().standard, 7);
+  EXPECT_EQ(review->greens[0].days.front().standard, 8);
+}
+
 TEST(WorkReview, OwnsUpToWhatIsNotKnown) {
   auto records = club_of(4);
   add_work(records, "coring", kWork, {"1", "2", "3", "4"});

@@ -15,6 +15,7 @@ Json work_day(const services::WorkDay& day) {
       .put("score", day.score)
       .put("rolls", day.rolls)
       .nest("visits", list(day.visits))
+      .put("standard", day.standard)
       .done();
 }
 

@@ -11,6 +11,7 @@ struct WorkDay {
   double score = 0;
   int rolls = 0;
   std::vector<std::string> visits;
+  double standard = 8; ///< of that day; it may differ from the work's own day
 };
 
 /// One disruptive work at one green (and half).

@@ -39,7 +39,8 @@ export const api = {
     get<SeasonReview>(`clubs/${id(club)}/greens/${id(green)}/years/${year}`),
   works: async (club: string) => (await get<{ works: WorkLine[] }>(`clubs/${id(club)}/works`)).works,
   work: (club: string, work: string) => get<WorkReview>(`clubs/${id(club)}/works/${id(work)}`),
-  visits: (club: string, filter: VisitFilter) =>
-    get<VisitPage>(`clubs/${id(club)}/visits`, { ...filter }),
+  // Field by field: the server refuses a query that holds anything else.
+  visits: (club: string, { green, from, to, offset, limit }: VisitFilter) =>
+    get<VisitPage>(`clubs/${id(club)}/visits`, { green, from, to, offset, limit }),
   visit: (club: string, visit: string) => get<VisitDetail>(`clubs/${id(club)}/visits/${id(visit)}`),
 };

@@ -673,6 +673,8 @@ export interface components {
             rolls: number;
             /** @description Identifiers. */
             visits: string[];
+            /** @description Of that day, points; it may differ from the work's own day. */
+            standard: number;
         };
         WorkAtGreen: {
             green_name: string;

@@ -23,6 +23,13 @@ export function workScale(greens: WorkAtGreen[]): WorkScale {
   };
 }
 
+/** The standard as steps; it is known at the work and on each scored day. */
+export function standardSteps(days: Day[], atWork: number, [first, last]: [number, number]): { day: number; score: number }[] {
+  const known = [...days.map((day) => ({ day: day.days_after, score: day.standard })), { day: 0, score: atWork }];
+  known.sort((a, b) => a.day - b.day);
+  return [{ day: first, score: known[0]?.score ?? atWork }, ...known, { day: last, score: known[known.length - 1]?.score ?? atWork }];
+}
+
 /** One green before and after the work, with the band that holds its return. */
 export function drawWork(green: WorkAtGreen, definition: Definition, scale: WorkScale, width: number, settings: Settings): Node[] {
   const { loss } = green;
@@ -32,8 +39,7 @@ export function drawWork(green: WorkAtGreen, definition: Definition, scale: Work
   const end = interval?.by_days ?? scale.days[1];
   const inside = (day: Day) => day.days_after <= scale.days[1];
   const days = green.days.filter(inside);
-  const level = definition === "own_level" ? loss.before : loss.standard;
-  const isTrue = (day: Day) => day.score >= loss.standard;
+  const isTrue = (day: Day) => day.score >= day.standard;
   const common = { x: "days_after", y: "score" };
   const title = (day: Day) => `${day.days_after} ${words.work.dayAxis}\n${words.records.score} ${score(day.score, settings)}`;
   return [bare(Plot.plot({
@@ -53,7 +59,9 @@ export function drawWork(green: WorkAtGreen, definition: Definition, scale: Work
         : null,
       Plot.axisX({ anchor: "bottom", tickSize: 0, color: ink.quiet, fontSize: 13, ticks: width < 300 ? 4 : 6, tickFormat: (v: number) => number(v, 0, settings) }),
       Plot.axisY({ anchor: "left", tickSize: 0, color: ink.quiet, fontSize: 13, ticks: 4, tickFormat: (v: number) => number(v, 0, settings) }),
-      level === undefined ? null : Plot.ruleY([level], { stroke: ink.standard, strokeWidth: 1.8 }),
+      definition === "own_level"
+        ? Plot.ruleY(loss.before === undefined ? [] : [loss.before], { stroke: ink.standard, strokeWidth: 1.8 })
+        : Plot.line(standardSteps(days, loss.standard, scale.days), { x: "day", y: "score", curve: "step-after", stroke: ink.standard, strokeWidth: 1.8 }),
       loss.before === undefined
         ? null
         : Plot.ruleY([loss.before], { x1: scale.days[0], x2: 0, stroke: ink.quiet, strokeWidth: 1.5, strokeDasharray: "2,3" }),

@@ -43,6 +43,9 @@ export function worksPanel(season: SeasonReview, letters: Map<string, string>, s
   const placed = lanes(of("disruptive"), letters, size, brief);
   const count = Math.max(1, ...placed.map((one) => one.lane + 1));
   const base = count + 0.9;
+  // A closure may begin the year before and end the year after.
+  const [first, end] = yearDomain(size.year);
+  const inside = (day: string) => new Date(Math.min(Number(end), Math.max(Number(first), Number(dateOf(day)))));
   const label = (ones: Placed[], left: boolean) =>
     Plot.text(ones, {
       x: (one: Placed) => dateOf(one.work.day), y: (one: Placed) => one.lane + 0.5, text: "text",
@@ -59,11 +62,12 @@ export function worksPanel(season: SeasonReview, letters: Map<string, string>, s
       label(placed.filter((one) => !one.left), false),
       label(placed.filter((one) => one.left), true),
       Plot.ruleY(of("closing"), {
-        y: base, x1: (work: WorkTick) => dateOf(work.day), x2: (work: WorkTick) => dateOf(work.until ?? work.day),
+        y: base,
+        x1: (work: WorkTick) => inside(work.day), x2: (work: WorkTick) => inside(work.until ?? work.day),
         stroke: ink.quiet, strokeWidth: 7, strokeOpacity: 0.5,
       }),
       Plot.tickX(of("routine"), {
-        x: (work: WorkTick) => dateOf(work.day), y: undefined, stroke: ink.quiet, strokeWidth: 1.5, strokeOpacity: 0.7,
+        x: (work: WorkTick) => dateOf(work.day), y: undefined, stroke: ink.quiet, strokeWidth: 1.2, strokeOpacity: 0.55,
         insetTop: (base - 0.4) * laneHeight, title: "label",
       }),
       Plot.dot(season.fixtures, {

@@ -60,7 +60,7 @@ function scorePanel(season: SeasonReview, size: PanelSize, settings: Settings) {
       Plot.line(run, { ...common, stroke: ink.quiet, strokeOpacity: 0.45, strokeWidth: 1.2 })),
     Plot.ruleX(visits.filter((visit) => visit.lowest !== undefined && visit.highest !== undefined), {
       x: at, y1: (visit: Scored) => visit.lowest as number, y2: (visit: Scored) => visit.highest as number,
-      stroke: ink.text, strokeOpacity: 0.28, strokeWidth: 3, strokeLinecap: "round",
+      stroke: ink.text, strokeOpacity: 0.22, strokeWidth: size.width < 560 ? 2 : 3, strokeLinecap: "round",
     }),
     Plot.dot(visits.filter(isTrue), { ...common, r: 5, fill: ink.isTrue, stroke: "var(--paper)" }),
     Plot.dot(visits.filter((visit) => !isTrue(visit)), {
