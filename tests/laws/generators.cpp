@@ -48,7 +48,7 @@ std::optional<std::string> word_of(const char* record, const char* field) {
 }
 
 green::Green green_numbered(int number) {
-  static const std::vector<std::string> kIds{"1", "2 upper", "3,5", "Übung"};
+  static const std::vector<std::string> kIds{"1", "2 upper", "3.5", "Übung"};
   green::Green one;
   one.id = kIds[static_cast<std::size_t>(number)];
   one.name = *words();
@@ -167,10 +167,8 @@ green::Work work(const green::Records& records, int number) {
     const green::Green& green = some_green(records);
     one.greens = {green.id};
     one.half = some_half(green);
-    const bool with_comma = green.id.find(',') != std::string::npos;
     for (const green::Green& other : records.greens) {
-      if (one.half.empty() && !with_comma && other.id != green.id &&
-          other.id.find(',') == std::string::npos && from_to(0, 2) == 0) {
+      if (one.half.empty() && other.id != green.id && from_to(0, 2) == 0) {
         one.greens.push_back(other.id);
       }
     }

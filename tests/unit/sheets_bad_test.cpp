@@ -197,6 +197,13 @@ TEST(SheetsBad, RowsOfAGreenMustAgree) {
                   "on line 2, or empty."));
 }
 
+TEST(SheetsBad, GreenIdsThatWorksCouldNotName) {
+  for (const char* id : {"all", "\"1,2\""}) {
+    EXPECT_THAT(told(small_club_with("greens.csv", std::string("green\n1\n") + id + "\n")),
+                ElementsAre(HasSubstr("must be an id without a comma, and not 'all'")));
+  }
+}
+
 TEST(SheetsBad, AThousandAreListedAndTheRestCounted) {
   std::string rows;
   for (int i = 0; i < 1500; ++i) {

@@ -25,7 +25,7 @@ services::SheetsReading CsvSheets::read(const std::vector<services::ReceivedFile
   const auto key = [](const green::Visit& v) { return std::tie(v.day, v.from, v.id); };
   const auto before = [&](const auto& a, const auto& b) { return key(a) < key(b); };
   if (!std::is_sorted(visits.begin(), visits.end(), before)) {
-    std::stable_sort(visits.begin(), visits.end(), before);
+    std::sort(visits.begin(), visits.end(), before);
   }
   return reading;
 }

@@ -29,6 +29,8 @@ class Findings {
   void remark(units::Problem remark, const Where& where);
 
   int problems_of(std::string_view file) const;
+  /// Are there still fewer problems than can be listed?
+  bool listing() const { return problems_.size() < kMost; }
   bool good() const { return found_ == 0; }
   /// With a last sentence that says how many were left out.
   std::vector<units::Problem> problems() const;

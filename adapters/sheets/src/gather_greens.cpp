@@ -53,6 +53,20 @@ void take_spot(const GreenRow& row, green::Green& green) {
   }
 }
 
+/// works.csv says "all" for every green, and may part ids by commas.
+bool bad_id(const GreenRow& row, const TableReader<GreenRow>& table, Findings& findings) {
+  if (row.green != "all" && row.green.find(',') == std::string::npos) {
+    return false;
+  }
+  findings.problem({"green_id_not_free",
+                    "green",
+                    row.green,
+                    "an id without a comma, and not 'all', which stands for every green",
+                    {}},
+                   table.where("green"));
+  return true;
+}
+
 bool bearing_without_spot(const GreenRow& row, const TableReader<GreenRow>& table,
                           Findings& findings) {
   if (row.spot.empty() && row.bearing_deg) {
@@ -73,7 +87,8 @@ void gather_greens(const services::ReceivedFile& file, Gathered& all) {
   int rows = 0;
   for (GreenRow row; table.next(row);) {
     ++rows;
-    if (!table.good() || bearing_without_spot(row, table, all.findings)) {
+    if (!table.good() || bad_id(row, table, all.findings) ||
+        bearing_without_spot(row, table, all.findings)) {
       continue;
     }
     const auto [at, fresh] = places.emplace(row.green, drafts.size());

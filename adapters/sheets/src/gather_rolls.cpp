@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <numeric>
+#include <tuple>
 
 namespace baize::sheets {
 namespace {
@@ -235,10 +236,13 @@ class Rolls {
     }
     std::vector<std::size_t> places(rolls.size());
     std::iota(places.begin(), places.end(), std::size_t{0});
-    std::stable_sort(places.begin(), places.end(),
-                     [&](std::size_t a, std::size_t b) { return by_order(rolls[a], rolls[b]); });
+    std::sort(places.begin(), places.end(), [&](std::size_t a, std::size_t b) {
+      return std::tie(rolls[a].order, lines[a]) < std::tie(rolls[b].order, lines[b]);
+    });
     std::vector<green::Roll> sorted;
     std::vector<int> sorted_lines;
+    sorted.reserve(rolls.size());
+    sorted_lines.reserve(rolls.size());
     for (const std::size_t place : places) {
       sorted.push_back(std::move(rolls[place]));
       sorted_lines.push_back(lines[place]);

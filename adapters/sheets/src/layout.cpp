@@ -46,6 +46,15 @@ std::vector<std::string> all_names(const Heading& heading) {
   return {heading.name};
 }
 
+std::string nearest_heading(std::string_view name, const std::vector<Heading>& headings) {
+  std::vector<std::string> known;
+  for (const Heading& heading : headings) {
+    const auto names = all_names(heading);
+    known.insert(known.end(), names.begin(), names.end());
+  }
+  return nearest(lower(name), known);
+}
+
 std::optional<CellStyle> style_of(std::string_view name, const Heading& heading) {
   if (!name.starts_with(heading.name)) {
     return std::nullopt;
@@ -148,18 +157,14 @@ std::optional<Layout> read_header(const CsvRow& row, std::string_view content, c
   for (const CsvCell& cell : row.cells) {
     LayoutColumn column = resolve(trimmed(cell.text), headings);
     if (column.heading < 0 && !column.name.empty()) {
-      std::vector<std::string> known;
-      for (const Heading& heading : headings) {
-        const auto names = all_names(heading);
-        known.insert(known.end(), names.begin(), names.end());
-      }
-      findings.problem(
-          {"unknown_column",
-           "column",
-           column.name,
-           "one that this file knows; the nearest is '" + nearest(lower(column.name), known) + "'",
-           {}},
-          where);
+      const std::string known =
+          findings.listing() ? nearest_heading(column.name, headings) : std::string();
+      findings.problem({"unknown_column",
+                        "column",
+                        column.name,
+                        "one that this file knows; the nearest is '" + known + "'",
+                        {}},
+                       where);
       good = false;
     } else if (column.heading >= 0 && there[static_cast<std::size_t>(column.heading)]) {
       findings.problem({"column_twice", "column", column.name, "there only once", {}}, where);

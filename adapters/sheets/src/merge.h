@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <limits>
+#include <map>
 #include <unordered_map>
 #include <unordered_set>
 
@@ -226,6 +227,7 @@ template <class Row> class Merge {
 
   std::vector<std::size_t> changed_owners() const {
     std::vector<std::size_t> all;
+    all.reserve(changes_.changed.size());
     for (const auto& [owner, rows] : changes_.changed) {
       all.push_back(owner);
     }
@@ -240,7 +242,7 @@ template <class Row> class Merge {
   std::optional<std::string> new_line(const Row& old, std::size_t owner) {
     const CsvRow& cells = table_.cells();
     const Fate fate = changes_.fates[owner];
-    const std::string kept =
+    std::string kept =
         file_.content.substr(cells.begin, cells.end - cells.begin) + writer_.empty_end();
     if (fate == Fate::keep) {
       return kept;
@@ -261,9 +263,11 @@ template <class Row> class Merge {
   }
 
   std::string joined() {
-    std::stable_sort(pieces_.begin(), pieces_.end(),
-                     [](const auto& a, const auto& b) { return a.first < b.first; });
+    std::map<std::size_t, std::string> by_position;
     for (const auto& [position, text] : pieces_) {
+      by_position[position] += text;
+    }
+    for (const auto& [position, text] : by_position) {
       body_ += text;
     }
     return std::move(body_);

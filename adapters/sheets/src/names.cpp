@@ -63,14 +63,21 @@ std::vector<green::Parameter> in_table_order(const std::string& kind,
   if (known == nullptr) {
     return parameters;
   }
-  const auto place = [&](const green::Parameter& one) {
-    return std::find_if(known->parameters.begin(), known->parameters.end(),
-                        [&](const green::ParameterKind& other) { return other.name == one.name; }) -
-           known->parameters.begin();
-  };
-  std::stable_sort(parameters.begin(), parameters.end(),
-                   [&](const auto& a, const auto& b) { return place(a) < place(b); });
-  return parameters;
+  std::vector<green::Parameter> ordered;
+  ordered.reserve(parameters.size());
+  for (const green::ParameterKind& one : known->parameters) {
+    for (const green::Parameter& parameter : parameters) {
+      if (parameter.name == one.name) {
+        ordered.push_back(parameter);
+      }
+    }
+  }
+  for (const green::Parameter& parameter : parameters) {
+    if (green::find_parameter(*known, parameter.name) == nullptr) {
+      ordered.push_back(parameter);
+    }
+  }
+  return ordered;
 }
 
 VisitKey key_of(const green::Visit& visit) {

@@ -1,9 +1,9 @@
 #include "placed.h"
 
 #include "baize/green/validate.h"
+#include "baize/units/number.h"
 
 #include <algorithm>
-#include <charconv>
 
 namespace baize::sheets {
 namespace {
@@ -21,9 +21,9 @@ Place take_apart(const std::string& text, const Gathered& all) {
     const std::string head = file.name + " line ";
     if (text.starts_with(head)) {
       place.file = file.name;
-      const char* end = text.data() + text.size();
-      const auto read = std::from_chars(text.data() + head.size(), end, place.line);
-      place.within.assign(read.ptr == end ? read.ptr : read.ptr + 1, end);
+      const std::size_t end = std::min(text.find(' ', head.size()), text.size());
+      place.line = units::parse_whole(text.substr(head.size(), end - head.size())).value_or(0);
+      place.within = text.substr(std::min(end + 1, text.size()));
       return place;
     }
   }
@@ -123,12 +123,17 @@ class VisitPlaces {
  private:
   static void refine(const green::Run& run, const RunLines& lines, Place& place) {
     const std::string text = run_text(run);
-    for (std::size_t i = 0; i < run.rolls.size(); ++i) {
-      if (place.within == text + " roll " + std::to_string(run.rolls[i].order)) {
-        place.line = lines.rolls[i];
+    const std::string of_roll = text + " roll ";
+    if (place.within.starts_with(of_roll)) {
+      const auto order = units::parse_whole(place.within.substr(of_roll.size()));
+      const auto roll =
+          std::lower_bound(run.rolls.begin(), run.rolls.end(), order.value_or(0),
+                           [](const green::Roll& one, int number) { return one.order < number; });
+      if (order && roll != run.rolls.end() && roll->order == *order) {
+        place.line = lines.rolls[static_cast<std::size_t>(roll - run.rolls.begin())];
         place.within.clear();
-        return;
       }
+      return;
     }
     if (place.within == text) {
       place.line = lines.total > 0 || lines.rolls.empty() ? lines.total : lines.rolls.front();
@@ -191,7 +196,9 @@ void check(Gathered& all, units::Day today) {
       if (const auto visit = visits.find(take_apart(problem.place, all))) {
         wrong.push_back(*visit);
       }
-      const Where where = placed(all, visits, problem);
+      const Where where = all.findings.listing()
+                              ? placed(all, visits, problem)
+                              : Where{take_apart(problem.place, all).file, 0, {}};
       problem.place.clear();
       all.findings.problem(std::move(problem), where);
     }

@@ -6,7 +6,6 @@
 
 #include <algorithm>
 #include <array>
-#include <charconv>
 #include <cmath>
 #include <utility>
 
@@ -53,7 +52,7 @@ units::Result<units::Day> day_first(std::string_view text) {
   for (std::size_t i = 0; i < parts.size() && good; ++i) {
     const auto end = std::min(rest.find_first_not_of("0123456789"), rest.size());
     good = i < 2 ? (end == 1 || end == 2) && end < rest.size() : end == 4 && end == rest.size();
-    std::from_chars(rest.data(), rest.data() + end, parts.at(i));
+    parts.at(i) = good ? *units::parse_whole(rest.substr(0, end)) : 0;
     if (good && i < 2) {
       good = std::string_view("./-").find(rest[end]) != std::string_view::npos &&
              (mark == 0 || mark == rest[end]);
