@@ -1,5 +1,7 @@
 #include "unit/cli_bench.h"
 
+#include <sstream>
+
 namespace cli_bench {
 
 namespace {
@@ -138,13 +140,16 @@ Bench::Bench() {
 }
 
 int Bench::run(const std::vector<std::string>& words) {
-  out_.str({});
-  err_.str({});
+  std::ostringstream out;
+  std::ostringstream err;
   std::vector<const char*> arguments{"baize"};
   for (const std::string& word : words) {
     arguments.push_back(word.c_str());
   }
-  return cli::run(static_cast<int>(arguments.size()), arguments.data(), ports, out_, err_);
+  const int code = cli::run(static_cast<int>(arguments.size()), arguments.data(), ports, out, err);
+  out_ = out.str();
+  err_ = err.str();
+  return code;
 }
 
 std::string Bench::put(const std::string& name, const std::string& content) const {

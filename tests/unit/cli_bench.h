@@ -5,7 +5,6 @@
 #include "contract/sample_club.h"
 
 #include <map>
-#include <sstream>
 #include <string>
 #include <vector>
 
@@ -62,8 +61,8 @@ class Bench {
   Bench();
   /// Runs one command line without the program's own name.
   int run(const std::vector<std::string>& words);
-  std::string out() const { return out_.str(); }
-  std::string err() const { return err_.str(); }
+  const std::string& out() const { return out_; }
+  const std::string& err() const { return err_; }
   bool said(const std::string& words) const { return out().find(words) != std::string::npos; }
   bool refused(const std::string& words) const { return err().find(words) != std::string::npos; }
   std::string file(const std::string& name) const { return folder_.file(name); }
@@ -78,8 +77,8 @@ class Bench {
 
  private:
   contract::Folder folder_;
-  std::ostringstream out_;
-  std::ostringstream err_;
+  std::string out_;
+  std::string err_;
 };
 
 } // namespace cli_bench

@@ -121,7 +121,7 @@ void add_doctor(CLI::App& app, Session& session) {
   CLI::App* command = app.add_subcommand(
       "doctor", "Look through the whole database, and through backups, and change nothing");
   command->add_option("backups", options->copies, "Backups to check against their checksums")
-      ->type_name("FILE ...");
+      ->type_name("FILE");
   on_call(*command, session, options, look);
 }
 

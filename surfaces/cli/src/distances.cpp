@@ -8,10 +8,10 @@ void add_distances(CLI::App& command, const std::string& name, const std::string
                    DistanceOptions& options) {
   options.name = name;
   command.add_option("--" + name, options.own, about + ", in the unit of --units")
-      ->type_name("DISTANCE ...");
-  command.add_option("--" + name + "-m", options.metres, about + ", in metres")->type_name("M ...");
+      ->type_name("DISTANCE");
+  command.add_option("--" + name + "-m", options.metres, about + ", in metres")->type_name("M");
   command.add_option("--" + name + "-cm", options.centimetres, about + ", in centimetres")
-      ->type_name("CM ...");
+      ->type_name("CM");
 }
 
 namespace {

@@ -207,7 +207,7 @@ void add_import(CLI::App& app, Session& session) {
   CLI::App* command = app.add_subcommand(
       "import", "Bring in record files (docs/howto/records.md) and daily weather, all or nothing");
   command->add_option("files", options->paths, "A folder (its .csv files) or single record files")
-      ->type_name("FOLDER|FILE ...");
+      ->type_name("FOLDER|FILE");
   command->add_flag("--dry-run", options->dry_run,
                     "Only say what would come in, and every problem with its place");
   command->add_option("--weather", options->weather, "A daily weather file of the club's station")

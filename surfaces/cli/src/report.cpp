@@ -1,11 +1,7 @@
 // The page for the owner, as one file.
-#include "baize/answers/greens_review.h"
-#include "baize/answers/season_review.h"
-#include "baize/answers/work_review.h"
+#include "baize/answers/report_data.h"
 #include "commands.h"
 #include "files.h"
-
-#include <algorithm>
 
 namespace baize::cli {
 

@@ -102,7 +102,7 @@ void add_score(CLI::App& app, Session& session) {
   mark("--chatters", options->chatters, "How often it vibrated but stayed down");
   mark("--snakes", options->snakes, "How often it moved sideways unexpectedly; break is no snake");
   command->add_option("scores", options->scores, "Scores of single rolls, 1 to 10")
-      ->type_name("SCORE ...");
+      ->type_name("SCORE");
   command->footer("Examples:\n  baize score --bobbles 1\n  baize score 9 8 8 7 9 8");
   on_call(*command, session, options, tell_score);
 }

@@ -33,7 +33,7 @@ void add_map(CLI::App& command, std::vector<std::string>& corrections) {
       .add_option("--map", corrections,
                   "Corrections to how the weather file is understood, e.g. rain_mm=Precip "
                   "unit.rain_mm=in date=day_month_year")
-      ->type_name("NAME=VALUE ...");
+      ->type_name("NAME=VALUE");
 }
 
 void print_problems(std::ostream& out, const std::vector<units::Problem>& problems) {

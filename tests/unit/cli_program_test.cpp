@@ -1,0 +1,128 @@
+// The program itself, from files to database to answers and back to files.
+#include "contract/folder.h"
+
+#include <gtest/gtest.h>
+#include <nlohmann/json.hpp>
+
+#include <array>
+#include <cstdio>
+#include <filesystem>
+#include <sys/wait.h>
+
+namespace {
+
+namespace fs = std::filesystem;
+using Json = nlohmann::json;
+
+const std::string kClubs = BAIZE_SOURCE_DIR "/tests/clubs/";
+
+class Program : public testing::Test {
+ protected:
+  /// Runs the program with a database of the test's own; `out` and `err` together.
+  int run(const std::string& arguments) {
+    const std::string line = "BAIZE_DB='" + database() + "' '" BAIZE_PROGRAM "' " + arguments +
+                             " 2>'" + folder.file("err") + "'";
+    out.clear();
+    FILE* pipe = ::popen(line.c_str(), "r");
+    std::array<char, 4096> piece{};
+    for (std::size_t got = 0; (got = std::fread(piece.data(), 1, piece.size(), pipe)) > 0;) {
+      out.append(piece.data(), got);
+    }
+    const int status = ::pclose(pipe);
+    err = contract::bytes_of(folder.file("err"));
+    return WIFEXITED(status) ? WEXITSTATUS(status) : -1;
+  }
+  Json json(const std::string& arguments) {
+    EXPECT_EQ(run(arguments + " --json"), 0) << arguments << "\n" << err;
+    return Json::parse(out);
+  }
+  std::string database() const { return folder.file("deep/club.sqlite3"); }
+
+  contract::Folder folder;
+  std::string out;
+  std::string err;
+};
+
+TEST_F(Program, BringsAClubInAndGivesItBackByteForByte) {
+  const std::string club = kClubs + "larch_hollow";
+  EXPECT_EQ(run("import '" + club + "' --dry-run"), 0) << out << err;
+  EXPECT_FALSE(fs::exists(database())) << "a dry run makes nothing";
+  const Json first = json("import '" + club + "'");
+  EXPECT_GT(first["receipt"]["added"], 10);
+  const Json again = json("import '" + club + "'");
+  EXPECT_EQ(again["receipt"]["added"], 0);
+  EXPECT_EQ(again["receipt"]["corrected"], 0);
+  EXPECT_EQ(again["receipt"]["unchanged"], first["receipt"]["added"]);
+
+  ASSERT_EQ(run("export '" + folder.file("out") + "'"), 0) << err;
+  int files = 0;
+  for (const auto& entry : fs::directory_iterator(club)) {
+    const std::string name = entry.path().filename().string();
+    EXPECT_EQ(contract::bytes_of(folder.file("out/" + name)),
+              contract::bytes_of(entry.path().string()))
+        << name;
+    ++files;
+  }
+  EXPECT_EQ(files, 9);
+}
+
+TEST_F(Program, AnswersAboutTheClub) {
+  ASSERT_EQ(run("import '" + kClubs + "larch_hollow'"), 0) << out << err;
+  EXPECT_EQ(json("clubs")["clubs"][0]["id"], "larch_hollow");
+  const Json visits = json("visits");
+  EXPECT_GT(visits["total"], 0);
+  EXPECT_EQ(visits["visits"][0]["source"]["file"], "rolls.csv");
+  EXPECT_EQ(json("season --green 1 --year 2025")["green"], "1");
+  EXPECT_FALSE(json("recovery")["works"].empty());
+  EXPECT_EQ(run("greens"), 0);
+  EXPECT_NE(out.find("1. Grün (Mühle)"), std::string::npos);
+  EXPECT_EQ(run("season --green 99 --year 2025"), 4);
+  EXPECT_EQ(run("clubs --db '" + folder.file("none.sqlite3") + "'"), 3);
+  EXPECT_NE(err.find("none.sqlite3"), std::string::npos);
+  EXPECT_FALSE(fs::exists(folder.file("none.sqlite3")));
+}
+
+TEST_F(Program, RefusesAwkwardFilesWholeAndWithTheirPlaces) {
+  int clubs = 0;
+  for (const auto& entry : fs::directory_iterator(kClubs)) {
+    const std::string name = entry.path().filename().string();
+    if (name.rfind("awkward", 0) != 0) {
+      continue;
+    }
+    ++clubs;
+    EXPECT_EQ(run("import '" + entry.path().string() + "'"), 1) << name << out;
+    EXPECT_NE(out.find(" line "), std::string::npos) << name << out;
+    EXPECT_NE(out.find("Nothing was kept"), std::string::npos) << name;
+    EXPECT_FALSE(fs::exists(database())) << name;
+  }
+  EXPECT_GE(clubs, 4);
+}
+
+TEST_F(Program, BringsInWeatherWithTheRecords) {
+  const std::string weather =
+      BAIZE_SOURCE_DIR "/tests/reference/data/weather_formats/USW00003870_1980_excerpt.dly";
+  const Json told = json("import '" + kClubs + "larch_hollow' --weather '" + weather + "'");
+  EXPECT_EQ(told["files"].back()["name"], "USW00003870_1980_excerpt.dly");
+  EXPECT_GT(told["files"].back()["records"], 20);
+  EXPECT_EQ(run("weather '" + weather + "'"), 0) << err;
+  EXPECT_NE(out.find("format=ghcn_dly"), std::string::npos);
+}
+
+TEST_F(Program, BacksUpExaminesAndRestores) {
+  ASSERT_EQ(run("import '" + kClubs + "larch_hollow'"), 0);
+  const std::string copy = "'" + folder.file("copy.sqlite3") + "'";
+  EXPECT_EQ(run("backup " + copy), 0) << err;
+  EXPECT_EQ(run("backup " + copy), 3) << "a backup replaces nothing";
+  EXPECT_EQ(run("doctor " + copy), 0) << out;
+  EXPECT_EQ(run("restore " + copy), 3);
+  EXPECT_EQ(run("restore " + copy + " --force"), 0) << err;
+  EXPECT_TRUE(fs::exists(database() + ".replaced"));
+  EXPECT_EQ(json("clubs")["clubs"].size(), 1U);
+  contract::write_bytes(database(), "no database at all, but long enough to be looked at");
+  EXPECT_EQ(run("doctor"), 3);
+  EXPECT_EQ(run("clubs"), 3);
+  EXPECT_EQ(run("restore " + copy + " --force"), 0) << err;
+  EXPECT_EQ(run("clubs"), 0);
+}
+
+} // namespace
