@@ -1,0 +1,107 @@
+#include "aft_density.h"
+
+#include "baize/stats/distributions.h"
+
+#include <cmath>
+#include <numbers>
+
+namespace baize::stats::detail {
+namespace {
+
+/// What the derivatives of log(F(b) - F(a)) are made of: its value, the densities
+/// at both ends over F(b) - F(a), and the slopes of the log density there. Written
+/// so that neither end's tail cancels.
+struct Parts {
+  double value = 0;
+  double at_a = 0;
+  double at_b = 0;
+  double slope_a = 0;
+  double slope_b = 0;
+};
+
+double normal_log_density(double w) {
+  return -0.5 * (w * w + std::log(2 * std::numbers::pi));
+}
+
+/// F = 1 - exp(-exp w).
+Parts extreme_value(double a, double b) {
+  const double ea = std::exp(a);
+  const double eb = std::exp(b);
+  const double inside = -std::expm1(ea - eb); // share of what was left at a
+  Parts parts{-ea + std::log(inside), ea / inside, 0, 1 - ea, 0};
+  if (std::isfinite(eb)) {
+    parts.at_b = eb * std::exp(ea - eb) / inside;
+    parts.slope_b = 1 - eb;
+  }
+  return parts;
+}
+
+double logistic(double w) {
+  return w > 0 ? 1 / (1 + std::exp(-w)) : std::exp(w) / (1 + std::exp(w));
+}
+
+/// F(b) - F(a) = F(b) (1 - F(a)) (1 - exp(a - b)).
+Parts log_logistic(double a, double b) {
+  const double inside = -std::expm1(a - b);
+  const double log_fb = b > 0 ? -std::log1p(std::exp(-b)) : b - std::log1p(std::exp(b));
+  const double log_sa = a < 0 ? -std::log1p(std::exp(a)) : -a - std::log1p(std::exp(-a));
+  return {log_fb + log_sa + std::log(inside), logistic(a) / logistic(b) / inside,
+          logistic(-b) / logistic(-a) / inside, -std::tanh(a / 2), -std::tanh(b / 2)};
+}
+
+Parts normal(double a, double b) {
+  const double inside = a > 0 ? normal_upper(a) - normal_upper(b) : normal_cdf(b) - normal_cdf(a);
+  Parts parts;
+  parts.value = std::log(inside);
+  if (std::isfinite(a)) {
+    parts.at_a = std::exp(normal_log_density(a) - parts.value);
+    parts.slope_a = -a;
+  }
+  if (std::isfinite(b)) {
+    parts.at_b = std::exp(normal_log_density(b) - parts.value);
+    parts.slope_b = -b;
+  }
+  return parts;
+}
+
+} // namespace
+
+Exact exact_term(AftDistribution distribution, double w) {
+  switch (distribution) {
+  case AftDistribution::log_normal:
+    return {normal_log_density(w), -w, -1};
+  case AftDistribution::log_logistic: {
+    const double far = std::fabs(w);
+    return {-far - 2 * std::log1p(std::exp(-far)), -std::tanh(w / 2),
+            -2 * logistic(w) * logistic(-w)};
+  }
+  case AftDistribution::exponential:
+  case AftDistribution::weibull:
+    break;
+  }
+  return {w - std::exp(w), 1 - std::exp(w), -std::exp(w)};
+}
+
+Between between_term(AftDistribution distribution, double a, double b) {
+  const Parts p = distribution == AftDistribution::log_normal     ? normal(a, b)
+                  : distribution == AftDistribution::log_logistic ? log_logistic(a, b)
+                                                                  : extreme_value(a, b);
+  return {p.value,         -p.at_a,
+          p.at_b,          -p.at_a * (p.slope_a + p.at_a),
+          p.at_a * p.at_b, p.at_b * (p.slope_b - p.at_b)};
+}
+
+double standard_quantile(AftDistribution distribution, double share) {
+  switch (distribution) {
+  case AftDistribution::log_normal:
+    return normal_quantile(share);
+  case AftDistribution::log_logistic:
+    return std::log(share) - std::log1p(-share);
+  case AftDistribution::exponential:
+  case AftDistribution::weibull:
+    break;
+  }
+  return std::log(-std::log1p(-share));
+}
+
+} // namespace baize::stats::detail
