@@ -6,7 +6,7 @@ root=$(cd "$(dirname "${BASH_SOURCE[0]}")/.." && pwd)
 cd "$root"
 . tools/prepare.sh
 mkdir -p build
-build fuzz
+build fuzz fuzz_targets
 for program in build/fuzz/tests/fuzz/*_fuzz; do
   [ -x "$program" ] || continue
   name=$(basename "$program")

@@ -1,6 +1,9 @@
 # Sourced by ./baize and ./check: installs what is missing and builds.
 # Works as root, or as a user with sudo.
 
+# Checkouts in different folders share what the compiler cache holds.
+export CCACHE_BASEDIR=$root CCACHE_NOHASHDIR=1
+
 say() { printf '%s\n' "$*" >&2; }
 
 as_root() {

@@ -12,8 +12,8 @@
 namespace {
 
 std::vector<std::filesystem::path> documents() {
-  auto all = house::files({"docs", "core", "services", "adapters", "surfaces", "demo", "tests"},
-                          {".md"});
+  auto all =
+      house::files({"docs", "core", "services", "adapters", "surfaces", "demo", "tests"}, {".md"});
   for (const char* top : {"README.md", "CONTRIBUTING.md"}) {
     all.push_back(house::root() / top);
   }
@@ -23,8 +23,8 @@ std::vector<std::filesystem::path> documents() {
 std::vector<std::string> quoted(const std::string& text) {
   static const std::regex word("`([^`\n]+)`");
   std::vector<std::string> found;
-  for (auto it = std::sregex_iterator(text.begin(), text.end(), word);
-       it != std::sregex_iterator(); ++it) {
+  for (auto it = std::sregex_iterator(text.begin(), text.end(), word); it != std::sregex_iterator();
+       ++it) {
     found.push_back((*it)[1]);
   }
   return found;

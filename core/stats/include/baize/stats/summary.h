@@ -8,12 +8,12 @@ namespace baize::stats {
 
 /// How a computation ended.
 enum class Termination {
-  done,           ///< a direct computation went through
-  converged,      ///< an iteration met its tolerance
-  boundary,       ///< converged with a parameter at the edge of its range (a variance of 0)
-  not_converged,  ///< stopped at the limit of iterations
-  degenerate,     ///< the data cannot answer: all equal, separated, all censored, singular
-  refused         ///< options or data break a rule; see `problem`
+  done,          ///< a direct computation went through
+  converged,     ///< an iteration met its tolerance
+  boundary,      ///< converged with a parameter at the edge of its range (a variance of 0)
+  not_converged, ///< stopped at the limit of iterations
+  degenerate,    ///< the data cannot answer: all equal, separated, all censored, singular
+  refused        ///< options or data break a rule; see `problem`
 };
 
 /// Says whether a result may be used. A result with a number that is not finite
