@@ -12,3 +12,11 @@ baize_test(NAME scenarios_core_test
                    ${CMAKE_CURRENT_LIST_DIR}/scenario_test.cpp
                    ${BAIZE_SCENARIO_SOURCES}
            USES recovery)
+baize_test(NAME scenarios_http_test
+           SOURCES ${CMAKE_CURRENT_LIST_DIR}/scenarios_http_test.cpp
+                   ${CMAKE_CURRENT_LIST_DIR}/told.cpp
+                   ${CMAKE_SOURCE_DIR}/tests/unit/api_club.cpp
+                   ${CMAKE_SOURCE_DIR}/tests/unit/api_fakes.cpp
+                   ${CMAKE_SOURCE_DIR}/tests/unit/api_wire.cpp
+                   ${BAIZE_SCENARIO_SOURCES}
+           USES api)

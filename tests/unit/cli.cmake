@@ -7,6 +7,7 @@ baize_test(NAME cli_scenarios_test SOURCES ${CMAKE_CURRENT_LIST_DIR}/cli_scenari
            ${CMAKE_SOURCE_DIR}/tests/scenarios/records.cpp
            ${CMAKE_SOURCE_DIR}/tests/scenarios/scenario.cpp
            ${CMAKE_SOURCE_DIR}/tests/scenarios/table.cpp
+           ${CMAKE_SOURCE_DIR}/tests/scenarios/told.cpp
            ${CMAKE_SOURCE_DIR}/tests/scenarios/visits.cpp USES cli)
 baize_test(NAME cli_program_test SOURCES ${CMAKE_CURRENT_LIST_DIR}/cli_program_test.cpp
            PARTS nlohmann_json::nlohmann_json)
