@@ -18,17 +18,17 @@ std::optional<std::vector<std::string>> match(std::string_view pattern,
                                               const std::vector<std::string>& segments) {
   std::vector<std::string> ids;
   std::string_view rest = pattern.substr(1);
-  for (std::size_t i = 0; i < segments.size(); ++i) {
+  for (const std::string& segment : segments) {
     const std::string_view part = rest.substr(0, rest.find('/'));
     if (part.empty()) {
       return std::nullopt;
     }
     if (part.front() == '{') {
-      if (segments[i].empty()) {
+      if (segment.empty()) {
         return std::nullopt;
       }
-      ids.push_back(segments[i]);
-    } else if (part != segments[i]) {
+      ids.push_back(segment);
+    } else if (part != segment) {
       return std::nullopt;
     }
     rest.remove_prefix(std::min(rest.size(), part.size() + 1));
