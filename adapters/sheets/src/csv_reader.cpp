@@ -1,5 +1,6 @@
 #include "baize/sheets/csv.h"
 
+#include <algorithm>
 #include <array>
 
 namespace baize::sheets {
