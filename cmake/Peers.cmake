@@ -1,0 +1,22 @@
+# baize_peer(NAME survival SOURCES survival_peer.cpp USES stats SCRIPT survival.R)
+# Runs SCRIPT with the built program as its only argument.
+find_program(BAIZE_RSCRIPT Rscript)
+find_program(BAIZE_PYTHON NAMES python3 PATHS /usr/bin NO_DEFAULT_PATH)
+function(baize_peer)
+  cmake_parse_arguments(ARG "" "NAME;SCRIPT" "SOURCES;USES;PARTS" ${ARGN})
+  baize_program(NAME ${ARG_NAME}_peer SOURCES ${ARG_SOURCES} USES ${ARG_USES} PARTS ${ARG_PARTS})
+  target_include_directories(${ARG_NAME}_peer PRIVATE ${CMAKE_SOURCE_DIR}/tests)
+  if(ARG_SCRIPT MATCHES "\\.R$")
+    set(runner ${BAIZE_RSCRIPT})
+  else()
+    set(runner ${BAIZE_PYTHON})
+  endif()
+  if(NOT runner)
+    message(STATUS "No R or Python here: the comparison ${ARG_NAME} is left out")
+    return()
+  endif()
+  add_test(NAME peer_${ARG_NAME}
+           COMMAND ${runner} ${CMAKE_CURRENT_SOURCE_DIR}/peers/${ARG_SCRIPT} $<TARGET_FILE:${ARG_NAME}_peer>
+           WORKING_DIRECTORY ${CMAKE_CURRENT_SOURCE_DIR}/peers)
+  set_tests_properties(peer_${ARG_NAME} PROPERTIES LABELS peer)
+endfunction()
