@@ -22,4 +22,8 @@ Summary degenerate(units::Problem problem) {
   return {Termination::degenerate, std::move(message), std::move(problem), 0, false};
 }
 
+Summary stopped() {
+  return {Termination::stopped, "Stopped before the end.", {}, 0, false};
+}
+
 } // namespace baize::stats
