@@ -22,6 +22,7 @@ void put_figures(WorkLine& line, const std::vector<LossHere>& losses) {
     if (here.loss->area) {
       area += here.loss->area->score_days;
       ++areas;
+      line.losses_open += here.loss->area->ended ? 0 : 1;
     }
     const auto& lasting =
         here.loss->recovery[static_cast<std::size_t>(recovery::Definition::lasting)];

@@ -41,8 +41,25 @@ TEST(WorkLines, SpansTheGreens) {
   EXPECT_EQ(lines[0].lasting_by_days, 20);
   // Green 1: 2 x 2 + 8 x 1 = 12; green 2: 4 x 1 + 16 x 0.5 = 12.
   EXPECT_DOUBLE_EQ(*lines[0].mean_score_days, 12);
+  EXPECT_EQ(lines[0].losses_open, 0);
   add_visit(records, "2", kWork + 25, 60);
   EXPECT_FALSE(services::work_lines(records, {}, day(2025, 7, 1))[0].lasting_by_days);
+}
+
+// Green 1 never came back: its 10 x 2 points count, and the mean says it is a least.
+TEST(WorkLines, SaysThatALossHasNotEnded) {
+  auto records = club_of(2);
+  add_work(records, "coring", kWork);
+  add_visit(records, "1", kWork - 2, 90);
+  add_visit(records, "1", kWork + 10, 70);
+  add_visit(records, "2", kWork - 2, 90);
+  add_visit(records, "2", kWork + 4, 80);
+  add_visit(records, "2", kWork + 6, 90);
+  const auto lines = services::work_lines(records, {}, day(2025, 7, 1));
+  ASSERT_EQ(lines.size(), 1U);
+  EXPECT_EQ(lines[0].losses_open, 1);
+  // Green 2: 4 x 1 + 2 x 0.5 = 5.
+  EXPECT_DOUBLE_EQ(*lines[0].mean_score_days, (20 + 5) / 2.0);
 }
 
 } // namespace

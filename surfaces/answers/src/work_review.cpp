@@ -38,6 +38,7 @@ Json work_line(const services::WorkLine& line) {
       .put("lasting_by_days", line.lasting_by_days)
       .put("censored", line.censored)
       .put("mean_score_days", line.mean_score_days)
+      .put("losses_open", line.losses_open)
       .done();
 }
 

@@ -1,6 +1,6 @@
 #include "baize/api/server.h"
 
-#include "session.h"
+#include "connection.h"
 
 #include <csignal>
 #include <optional>
@@ -69,8 +69,8 @@ units::Result<Tcp::acceptor> listen(asio::io_context& io, const ServerOptions& o
 }
 
 asio::awaitable<void> attend(Tcp::socket socket, Hall& hall) {
-  Session session(std::move(socket), hall);
-  co_await session.run();
+  Connection connection(std::move(socket), hall);
+  co_await connection.run();
 }
 
 /// Says that all is taken, and hangs up.
@@ -97,11 +97,11 @@ asio::awaitable<void> accept_all(Tcp::acceptor& acceptor, Hall& hall) {
       co_await pause.async_wait(asio::redirect_error(asio::use_awaitable, error));
       continue;
     }
-    if (hall.sessions.size() >= most && hall.idle.empty()) {
+    if (hall.connections.size() >= most && hall.idle.empty()) {
       asio::co_spawn(acceptor.get_executor(), turn_away(std::move(socket)), asio::detached);
       continue;
     }
-    if (hall.sessions.size() >= most) {
+    if (hall.connections.size() >= most) {
       hall.idle.front()->close();
       hall.idle.pop_front();
     }
@@ -114,12 +114,12 @@ asio::awaitable<void> accept_all(Tcp::acceptor& acceptor, Hall& hall) {
 asio::awaitable<void> wind_up(Tcp::acceptor& acceptor, Hall& hall, asio::io_context& io) {
   beast::error_code error;
   acceptor.close(error);
-  for (Session* session : hall.idle) {
-    session->close();
+  for (Connection* connection : hall.idle) {
+    connection->close();
   }
   const auto end = std::chrono::steady_clock::now() + hall.options.grace;
   asio::steady_timer timer(io);
-  while (!hall.sessions.empty() && std::chrono::steady_clock::now() < end) {
+  while (!hall.connections.empty() && std::chrono::steady_clock::now() < end) {
     timer.expires_after(std::chrono::milliseconds(10));
     co_await timer.async_wait(asio::redirect_error(asio::use_awaitable, error));
   }
@@ -135,7 +135,7 @@ units::Result<void> serve(const ServerOptions& options, const Handler& handler,
   }
   asio::thread_pool pool(static_cast<std::size_t>(options.threads));
   Hall hall{options, handler, pool, {}, {}};
-  asio::io_context io(1); // its end destroys what is left of the sessions: the hall outlives it
+  asio::io_context io(1); // its end destroys what is left of the connections: the hall outlives it
   auto acceptor = listen(io, options);
   if (!acceptor) {
     return tl::unexpected(acceptor.error());

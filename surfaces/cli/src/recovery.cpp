@@ -27,13 +27,15 @@ std::string interval(const services::WorkLine& line) {
 void print_lines(const Session& session, const std::vector<services::WorkLine>& lines) {
   Table table({words("work"), words("day"), words("label"), words("class"), number("greens"),
                number("mean depth", "points"), number("back for good", "days"),
-               number("greens not yet back"), number("mean loss", "score-days")});
+               number("greens not yet back"), number("mean loss", "score-days"),
+               number("losses not ended", "greens")});
   for (const services::WorkLine& line : lines) {
     table.add({cell(line.work.id), cell(line.work.day), cell(line.label),
                cell(std::string(answers::word(line.work_class))), cell(line.greens),
                cell(session, line.mean_depth, 2), cell(interval(line)),
                line.work_class == green::WorkClass::disruptive ? cell(line.censored) : Cell{},
-               cell(session, line.mean_score_days, 1)});
+               cell(session, line.mean_score_days, 1),
+               line.mean_score_days ? cell(line.losses_open) : Cell{}});
   }
   table.print(session);
 }

@@ -127,6 +127,7 @@ export const words = {
     censored: (n: number) => `${count(n, "green")} without a known end`,
     points: (n: string) => `${n} points`,
     scoreDays: (n: string) => `${n} score-days`,
+    scoreDaysAtLeast: (n: string) => `at least ${n} score-days`,
     empty: "No work is on record yet.",
     noDisruptive: "No disruptive work is on record yet.",
     planned: "planned",

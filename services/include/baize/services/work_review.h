@@ -46,6 +46,9 @@ struct WorkLine {
   std::optional<int> lasting_by_days;    ///< ... to most first-back; absent when any is censored
   int censored = 0;
   std::optional<double> mean_score_days;
+  /// Greens still below when their record or the next work ended the count: above
+  /// 0 the mean is a least.
+  int losses_open = 0;
 };
 /// Every work up to `today` and every plan after it, newest first. Plans and
 /// routine works carry no figures.

@@ -706,8 +706,10 @@ export interface components {
             lasting_by_days?: number;
             /** @description Greens whose recovery has no known right end. */
             censored: number;
-            /** @description Mean loss over its greens, score-days. */
+            /** @description Mean loss over its greens, score-days; a least where losses_open is above 0. */
             mean_score_days?: number;
+            /** @description Greens still below when their record or the next work ended the count. */
+            losses_open: number;
         };
         Works: {
             works: components["schemas"]["WorkLine"][];

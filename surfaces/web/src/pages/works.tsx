@@ -32,7 +32,9 @@ export function Costs(props: { line: WorkLine; settings: Settings }) {
       <div>
         <dt>{w.cost}</dt>
         <dd>
-          {line.mean_score_days === undefined ? unknown : w.scoreDays(number(line.mean_score_days, 1, settings))}
+          {line.mean_score_days === undefined
+            ? unknown
+            : (line.losses_open > 0 ? w.scoreDaysAtLeast : w.scoreDays)(number(line.mean_score_days, 1, settings))}
         </dd>
       </div>
     </dl>

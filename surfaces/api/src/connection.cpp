@@ -1,4 +1,4 @@
-#include "session.h"
+#include "connection.h"
 
 #include "baize/api/answer.h"
 
@@ -38,24 +38,24 @@ asio::awaitable<Response> worked_out(const Handler& handler, const Request& requ
 
 } // namespace
 
-Session::Session(Tcp::socket socket, Hall& hall)
+Connection::Connection(Tcp::socket socket, Hall& hall)
     : stream_(std::move(socket)), buffer_(hall.options.header_limit + 64 * 1024), hall_(hall) {
-  hall_.sessions.push_back(this);
+  hall_.connections.push_back(this);
   beast::error_code error;
   const auto remote = stream_.socket().remote_endpoint(error);
   address_ = error ? "-" : remote.address().to_string();
 }
 
-Session::~Session() {
+Connection::~Connection() {
   hall_.idle.remove(this);
-  hall_.sessions.remove(this);
+  hall_.connections.remove(this);
 }
 
-void Session::close() {
+void Connection::close() {
   stream_.close();
 }
 
-asio::awaitable<void> Session::run() {
+asio::awaitable<void> Connection::run() {
   beast::error_code error;
   stream_.socket().set_option(Tcp::no_delay(true), error);
   while (co_await serve_one()) {
@@ -64,7 +64,7 @@ asio::awaitable<void> Session::run() {
 }
 
 /// One request and its answer. False: the connection is to end.
-asio::awaitable<bool> Session::serve_one() {
+asio::awaitable<bool> Connection::serve_one() {
   beast::error_code error;
   Parser parser;
   parser.header_limit(hall_.options.header_limit);
@@ -113,7 +113,7 @@ asio::awaitable<bool> Session::serve_one() {
   co_return another;
 }
 
-asio::awaitable<bool> Session::read_body(Parser& parser) {
+asio::awaitable<bool> Connection::read_body(Parser& parser) {
   beast::error_code error;
   if (!parser.is_done() && beast::iequals(parser.get()[http::field::expect], "100-continue")) {
     http::response<http::empty_body> go_on(http::status::continue_, parser.get().version());
@@ -136,7 +136,7 @@ asio::awaitable<bool> Session::read_body(Parser& parser) {
   co_return true;
 }
 
-asio::awaitable<bool> Session::send(Response response, const Parser& parser, bool keep_alive) {
+asio::awaitable<bool> Connection::send(Response response, const Parser& parser, bool keep_alive) {
   beast::error_code error;
   const unsigned version = parser.is_header_done() ? parser.get().version() : 11;
   WireResponse wire = wire_of(std::move(response), version == 10 ? 10 : 11, keep_alive);
@@ -153,7 +153,7 @@ asio::awaitable<bool> Session::send(Response response, const Parser& parser, boo
 
 /// Ends the connection so that the other side can still read the last answer:
 /// closing with bytes unread would make the kernel take it back.
-asio::awaitable<void> Session::part() {
+asio::awaitable<void> Connection::part() {
   beast::error_code error;
   stream_.socket().shutdown(Tcp::socket::shutdown_send, error);
   stream_.expires_after(std::chrono::seconds(2));
@@ -164,8 +164,8 @@ asio::awaitable<void> Session::part() {
   stream_.close();
 }
 
-void Session::log(const Parser& parser, int status, std::size_t bytes,
-                  Clock::time_point since) const {
+void Connection::log(const Parser& parser, int status, std::size_t bytes,
+                     Clock::time_point since) const {
   if (!hall_.options.log) {
     return;
   }

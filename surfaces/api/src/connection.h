@@ -9,25 +9,25 @@
 
 namespace baize::api {
 
-class Session;
+class Connection;
 
 /// What all connections share. Touched by the serving thread only.
 struct Hall {
   const ServerOptions& options;
   const Handler& handler;
-  asio::thread_pool& pool;      ///< where answers are worked out
-  std::list<Session*> idle;     ///< waiting for a request, longest first
-  std::list<Session*> sessions; ///< every connection
+  asio::thread_pool& pool;            ///< where answers are worked out
+  std::list<Connection*> idle;        ///< waiting for a request, longest first
+  std::list<Connection*> connections; ///< every connection
   bool stopping = false;
 };
 
 /// One connection: requests in, answers out, one after another.
-class Session {
+class Connection {
  public:
-  Session(Tcp::socket socket, Hall& hall);
-  Session(const Session&) = delete;
-  Session& operator=(const Session&) = delete;
-  ~Session();
+  Connection(Tcp::socket socket, Hall& hall);
+  Connection(const Connection&) = delete;
+  Connection& operator=(const Connection&) = delete;
+  ~Connection();
 
   asio::awaitable<void> run();
   /// Cuts the connection; `run` then ends by itself.
