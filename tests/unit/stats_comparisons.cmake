@@ -1,0 +1,3 @@
+baize_test(NAME stats_comparisons_test
+           SOURCES ${CMAKE_CURRENT_LIST_DIR}/stats_random_test.cpp
+           USES stats PARTS rapidcheck)
