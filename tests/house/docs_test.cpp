@@ -113,4 +113,24 @@ TEST(Docs, ReadmeOpensWithTheJob) {
   EXPECT_GT(all[2].size(), 200U) << "the job stands in one paragraph at the top";
 }
 
+// A code that a program may meet is explained where its reader would look.
+TEST(Docs, EveryProblemCodeIsExplained) {
+  const std::string page = house::text(house::root() / "docs/howto/problems.md");
+  static const std::regex made(
+      R"((?:Problem ?\{|problem\(|bad\(|refuse\(|refused\(|fail\(|degenerate\()\{?\s*"([a-z]+(?:_[a-z]+)+)\")");
+  std::set<std::string> codes;
+  for (const auto& file :
+       house::files({"core", "services", "adapters", "surfaces", "apps"}, {".cpp", ".h"})) {
+    const std::string text = house::text(file);
+    for (auto it = std::sregex_iterator(text.begin(), text.end(), made);
+         it != std::sregex_iterator(); ++it) {
+      codes.insert((*it)[1]);
+    }
+  }
+  EXPECT_GT(codes.size(), 100U);
+  for (const std::string& code : codes) {
+    EXPECT_NE(page.find('`' + code + '`'), std::string::npos) << code << " is not in problems.md";
+  }
+}
+
 } // namespace
