@@ -1,0 +1,54 @@
+#pragma once
+
+#include "aft_term.h"
+
+#include <Eigen/Core>
+
+#include <vector>
+
+namespace baize::stats::detail {
+
+/// Times on a standard scale: w = rate y - x . ratio, where y = (log t - centre) /
+/// unit has mean about 0 and spread about 1. A row is exact when low == high; low
+/// is -infinity for left-, high is infinity for right-censored times.
+struct StandardTimes {
+  std::vector<double> low;
+  std::vector<double> high;
+  double centre = 0;
+  double unit = 1;
+  double jacobian = 0; ///< added to the log-likelihood: sum of -log t over exact times
+};
+StandardTimes standard_times(const std::vector<AftObservation>& observations);
+
+struct AftSlopes {
+  double value = 0;
+  Eigen::VectorXd gradient;
+  Eigen::MatrixXd information; ///< minus the second derivatives
+};
+
+/// The log-likelihood of ratios (coefficients / scale) and, last, the rate.
+class AftLikelihood {
+ public:
+  /// Keeps references to both.
+  AftLikelihood(const StandardTimes& times, const Eigen::MatrixXd& design,
+                AftDistribution distribution);
+
+  bool fixed_rate() const { return fixed_rate_; }
+  /// With the rate, also where that is fixed.
+  Eigen::Index size() const { return design_.cols() + 1; }
+  double value(const Eigen::VectorXd& at) const;
+  /// Without the rate where that is fixed.
+  AftSlopes slopes(const Eigen::VectorXd& at) const;
+  /// One row of the gradient for each observation.
+  Eigen::MatrixXd scores(const Eigen::VectorXd& at) const;
+
+ private:
+  AftRow row(Eigen::Index i) const;
+
+  const StandardTimes& times_;
+  const Eigen::MatrixXd& design_;
+  AftDistribution distribution_;
+  bool fixed_rate_;
+};
+
+} // namespace baize::stats::detail
