@@ -140,6 +140,7 @@ units::Result<VisitDetail> visit_detail(const green::Records& records, const std
     detail.score = sum->mean();
     detail.scored_rolls = sum->rolls;
   }
+  detail.speed = speed::visit_speed(found->runs);
   detail.spots = spots(*found);
   detail.remarks = green::remarks(*found);
   return detail;

@@ -67,6 +67,9 @@ TEST(VisitDetail, ShowsScoreSpeedAndRemarks) {
   ASSERT_EQ(detail->spots.size(), 1U);
   ASSERT_TRUE(detail->spots[0].speed);
   EXPECT_NEAR(detail->spots[0].speed->speed_m, 2.9, 0.02);
+  ASSERT_TRUE(detail->speed);
+  EXPECT_EQ(detail->speed->spots, 1);
+  EXPECT_DOUBLE_EQ(detail->speed->speed_m, detail->spots[0].speed->speed_m);
   EXPECT_EQ(detail->remarks.size(), 1U);
   EXPECT_EQ(visit_detail(records, "x").error().code, "no_such_visit");
 }

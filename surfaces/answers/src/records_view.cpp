@@ -45,6 +45,7 @@ Json to_json(const services::VisitDetail& detail) {
       .put("green_name", detail.green_name)
       .put("score", detail.score)
       .put("scored_rolls", detail.scored_rolls)
+      .put("speed", detail.speed, to_json)
       .nest("spots", list(detail.spots, spot))
       .nest("remarks", list(detail.remarks, with_sentence))
       .done();

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import type { GreenCard, Run, SpotSpeed, VisitDetail, WorkAtGreen } from "../src/api/schemas";
+import type { GreenCard, Run, SpotSpeed, WorkAtGreen } from "../src/api/schemas";
 import { ordered } from "../src/pages/greens";
-import { markWords, overSpots, rollRows } from "../src/pages/visit";
+import { markWords, rollRows } from "../src/pages/visit";
 import { steps } from "../src/parts/speed_steps";
 import { startSettings } from "../src/state/settings";
 import { parameterText } from "../src/pages/work";
@@ -47,14 +47,6 @@ describe("how the speed came about", () => {
       "Downhill over uphill: 1.50, gentle",
       "Speed used: 2.93\u00a0m, standard error 0.05\u00a0m",
     ]);
-  });
-  it("over two spots is their mean, errors in quadrature", () => {
-    const other = { ...sloped, speed_m: 3.12608, standard_error_m: 0.12 };
-    const detail = { spots: [{ spot: "a", speed: sloped }, { spot: "b", speed: other }, { spot: "c" }] };
-    const speed = overSpots(detail as VisitDetail);
-    expect(speed?.speed_m).toBeCloseTo(3.02608, 12);
-    expect(speed?.standard_error_m).toBeCloseTo(0.065, 12); // 5, 12, 13: half of 0.13
-    expect(overSpots({ spots: [{ spot: "c" }] } as unknown as VisitDetail)).toBeUndefined();
   });
 });
 

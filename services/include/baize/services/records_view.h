@@ -46,6 +46,7 @@ struct VisitDetail {
   std::string green_name;
   std::optional<double> score;
   int scored_rolls = 0;
+  std::optional<speed::VisitSpeed> speed; ///< over its spots
   std::vector<SpotDetail> spots;
   std::vector<units::Problem> remarks;
 };

@@ -803,6 +803,7 @@ export interface components {
             /** @description Mean of its rolls, points; absent: not scored. */
             score?: components["schemas"]["Score"];
             scored_rolls: number;
+            speed?: components["schemas"]["VisitSpeed"];
             spots: components["schemas"]["SpotDetail"][];
             remarks: components["schemas"]["Remark"][];
         };

@@ -43,22 +43,11 @@ export function markWords(marks: Run["rolls"][number]["marks"], settings: Settin
     .join(", ");
 }
 
-/** The visit's speed: the mean over its spots, errors added in quadrature. */
-export function overSpots(detail: VisitDetail): { speed_m: number; standard_error_m: number } | undefined {
-  const speeds = detail.spots.flatMap((spot) => spot.speed ?? []);
-  const n = speeds.length;
-  if (n === 0) return undefined;
-  return {
-    speed_m: speeds.reduce((sum, one) => sum + one.speed_m, 0) / n,
-    standard_error_m: Math.hypot(...speeds.map((one) => one.standard_error_m)) / n,
-  };
-}
-
 export function VisitPageView(props: { club: string; detail: VisitDetail }) {
   const { detail, club } = props;
   const { visit } = detail;
   const settings = useSettings();
-  const speed = overSpots(detail);
+  const { speed } = detail;
   const year = dayParts(visit.day).year;
   return (
     <article>
