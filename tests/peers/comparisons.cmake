@@ -1,0 +1,1 @@
+baize_peer(NAME anova SOURCES ${CMAKE_CURRENT_LIST_DIR}/anova_peer.cpp USES stats SCRIPT anova.R)

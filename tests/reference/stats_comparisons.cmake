@@ -1,0 +1,3 @@
+baize_test(NAME stats_comparisons_reference_test
+           SOURCES ${CMAKE_CURRENT_LIST_DIR}/stats_trial_anova_test.cpp
+           USES stats PARTS nlohmann_json::nlohmann_json)
