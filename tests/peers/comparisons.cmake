@@ -1,1 +1,3 @@
 baize_peer(NAME anova SOURCES ${CMAKE_CURRENT_LIST_DIR}/anova_peer.cpp USES stats SCRIPT anova.R)
+baize_peer(NAME comparisons SOURCES ${CMAKE_CURRENT_LIST_DIR}/comparisons_peer.cpp USES stats
+           SCRIPT comparisons.R)

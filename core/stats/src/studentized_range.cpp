@@ -1,5 +1,7 @@
 #include "baize/stats/studentized_range.h"
 
+#include "scale_mixture.h"
+
 #include <algorithm>
 #include <cmath>
 #include <limits>
@@ -11,11 +13,8 @@ constexpr double kNaN = std::numeric_limits<double>::quiet_NaN();
 constexpr double kInfinity = std::numeric_limits<double>::infinity();
 constexpr double kRoot2 = 1.4142135623730951;
 constexpr double kRoot2Pi = 2.5066282746310002;
-constexpr double kTwoPi = 6.283185307179586;
-/// Terms below exp(-45) of the largest are left out: below the last digit.
-constexpr double kFarAway = 45;
 
-enum class Tail { lower, upper };
+using detail::Tail;
 
 double phi(double z) {
   return std::exp(-z * z / 2) / kRoot2Pi;
@@ -72,43 +71,9 @@ double range_probability(double w, int k, Tail tail) {
   return k * step * sum;
 }
 
-/// log of the density of u = log(s), without the part that does not depend on u.
-double log_kernel(double u, double df) {
-  return df * (u - std::expm1(2 * u) / 2);
-}
-
-/// log of the constant: df^(df/2) exp(-df/2) / (Gamma(df/2) 2^(df/2-1)). For
-/// large df by Stirling's series, where the parts would cancel.
-double log_constant(double df) {
-  const double half = df / 2;
-  if (df < 40) {
-    return half * std::log(df) - half - std::lgamma(half) - (half - 1) * std::log(2.0);
-  }
-  const double r = 1 / (half * half);
-  const double series = (1.0 / 12 - r * (1.0 / 360 - r * (1.0 / 1260 - r / 1680))) / half;
-  return std::log(2.0) - (std::log(kTwoPi) - std::log(half)) / 2 - series;
-}
-
 double probability(double q, int k, double df, Tail tail) {
-  if (std::isinf(df)) {
-    return range_probability(q, k, tail);
-  }
-  const double x = kFarAway / df;
-  // The kernel falls by exp(-45) within these of its peak at 0 ...
-  const double left = x + 1.5 * std::sqrt(x);
-  const double right = std::min(std::sqrt(x), std::log(4 * x + 4) / 2);
-  // ... and the other factor moves the peak: a wide range down, a narrow one up.
-  const double from = -left - std::log1p(q * q / (2 * df)) / 2;
-  const double to = right + std::log1p((k - 1) / df) / 2;
-  const double step = std::min(0.1, 0.5 / std::sqrt(2 * df));
-  const double constant = log_constant(df);
-  const int steps = static_cast<int>((to - from) / step) + 1;
-  double sum = 0;
-  for (int i = 0; i <= steps; ++i) {
-    const double u = from + i * step;
-    sum += std::exp(constant + log_kernel(u, df)) * range_probability(q * std::exp(u), k, tail);
-  }
-  return step * sum;
+  return detail::scale_mixture(df, q * q / 2, k - 1,
+                               [&](double s) { return range_probability(q * s, k, tail); });
 }
 
 bool known(int k, double df) {
@@ -125,53 +90,8 @@ double tail_probability(double q, int k, double df, Tail tail) {
   return std::min(1.0, probability(q, k, df, tail));
 }
 
-/// Solves log P(exp(x)) = log p. Both tails are nearly straight in logarithms, so
-/// a secant kept within its bracket (Anderson and Bjoerck 1973) needs few steps.
 double solve(double p, int k, double df, Tail tail) {
-  const double target = std::log(p);
-  const double sign = tail == Tail::lower ? 1 : -1;
-  const auto excess = [&](double x) {
-    const double found = tail_probability(std::exp(x), k, df, tail);
-    // Underflow to 0 stands far below any target.
-    return sign * (found > 0 ? std::log(found) - target : -800 - target);
-  };
-  double low = std::log(3.0);
-  double high = low;
-  double at_low = excess(low);
-  double at_high = at_low;
-  for (double stride = 0.5; at_low > 0 && low > -700; stride *= 2) {
-    high = low;
-    at_high = at_low;
-    low -= stride;
-    at_low = excess(low);
-  }
-  for (double stride = 0.5; at_high < 0 && high < 700; stride *= 2) {
-    low = high;
-    at_low = at_high;
-    high += stride;
-    at_high = excess(high);
-  }
-  if (at_low > 0 || at_high < 0) {
-    return kNaN;
-  }
-  for (int i = 0; i < 200 && high - low > 1e-12 && at_low < 0 && at_high > 0; ++i) {
-    double middle = low - at_low * (high - low) / (at_high - at_low);
-    if (!(middle > low && middle < high)) {
-      middle = (low + high) / 2;
-    }
-    const double at_middle = excess(middle);
-    const bool below = at_middle < 0;
-    double& kept = below ? at_high : at_low;
-    const double replaced = below ? at_low : at_high;
-    (below ? low : high) = middle;
-    (below ? at_low : at_high) = at_middle;
-    const double share = 1 - at_middle / replaced;
-    kept *= share > 0 ? share : 0.5;
-    if (std::fabs(at_middle) < 1e-13 * std::max(1.0, std::fabs(target))) {
-      return std::exp(middle);
-    }
-  }
-  return std::exp((low + high) / 2);
+  return detail::tail_quantile(p, tail, [&](double q) { return tail_probability(q, k, df, tail); });
 }
 
 } // namespace
