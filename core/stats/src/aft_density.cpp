@@ -37,16 +37,25 @@ Parts extreme_value(double a, double b) {
 }
 
 double logistic(double w) {
-  return w > 0 ? 1 / (1 + std::exp(-w)) : std::exp(w) / (1 + std::exp(w));
+  const double far = std::exp(-std::fabs(w));
+  return (w > 0 ? 1 : far) / (1 + far);
 }
 
 /// F(b) - F(a) = F(b) (1 - F(a)) (1 - exp(a - b)).
 Parts log_logistic(double a, double b) {
   const double inside = -std::expm1(a - b);
-  const double log_fb = b > 0 ? -std::log1p(std::exp(-b)) : b - std::log1p(std::exp(b));
-  const double log_sa = a < 0 ? -std::log1p(std::exp(a)) : -a - std::log1p(std::exp(-a));
-  return {log_fb + log_sa + std::log(inside), logistic(a) / logistic(b) / inside,
-          logistic(-b) / logistic(-a) / inside, -std::tanh(a / 2), -std::tanh(b / 2)};
+  const double fa = logistic(a);
+  const double fb = logistic(b);
+  const double sa = logistic(-a);
+  const double sb = logistic(-b);
+  const double share = fb * sa * inside;
+  Parts parts{std::log(share), fa / fb / inside, sb / sa / inside, sa - fa, sb - fb};
+  if (!(share > 1e-290)) { // too small a number: by logarithms
+    const double log_fb = b > 0 ? -std::log1p(std::exp(-b)) : b - std::log1p(std::exp(b));
+    const double log_sa = a < 0 ? -std::log1p(std::exp(a)) : -a - std::log1p(std::exp(-a));
+    parts.value = log_fb + log_sa + std::log(inside);
+  }
+  return parts;
 }
 
 Parts normal(double a, double b) {

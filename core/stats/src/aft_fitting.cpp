@@ -66,7 +66,8 @@ void compare_with_constant(const AftFitting& from, const AftOptions& options, Af
   if (covariates == 0) {
     return;
   }
-  const Optimum null = maximise_aft(from.times, from.design.columns.leftCols(1), options);
+  const Optimum null =
+      maximise_aft(from.times, from.design.columns.leftCols(1), options, &from.optimum);
   if (null.end != Optimum::End::converged) {
     fit.summary = summary_of(null);
     return;

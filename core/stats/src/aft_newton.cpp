@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace baize::stats::detail {
 namespace {
@@ -27,8 +28,27 @@ Eigen::VectorXd moved(const Eigen::VectorXd& at, const Eigen::VectorXd& move, do
   return next;
 }
 
-void finish(const AftLikelihood& likelihood, const Eigen::VectorXd& at, Optimum& out) {
-  const AftSlopes slopes = likelihood.slopes(at);
+/// Ratios 0 and a rate from which no time lies in a far tail, or close to an optimum
+/// of the same times with more covariates.
+Eigen::VectorXd start(const AftLikelihood& likelihood, const StandardTimes& times,
+                      const Optimum* near) {
+  Eigen::VectorXd at = Eigen::VectorXd::Zero(likelihood.size());
+  if (near != nullptr) {
+    at << near->ratio.head(at.size() - 1), near->rate;
+    return at;
+  }
+  double farthest = 1;
+  for (std::size_t i = 0; i < times.low.size(); ++i) {
+    for (const double y : {times.low[i], times.high[i]}) {
+      farthest = std::isfinite(y) ? std::max(farthest, std::fabs(y)) : farthest;
+    }
+  }
+  at(at.size() - 1) = likelihood.fixed_rate() ? times.unit : 3 / farthest;
+  return at;
+}
+
+void finish(const AftLikelihood& likelihood, const Eigen::VectorXd& at, const AftSlopes& slopes,
+            Optimum& out) {
   const Eigen::Index last = at.size() - 1;
   out.ratio = at.head(last);
   out.rate = at(last);
@@ -52,21 +72,13 @@ void finish(const AftLikelihood& likelihood, const Eigen::VectorXd& at, Optimum&
 } // namespace
 
 Optimum maximise_aft(const StandardTimes& times, const Eigen::MatrixXd& design,
-                     const AftOptions& options) {
+                     const AftOptions& options, const Optimum* near) {
   const AftLikelihood likelihood(times, design, options.distribution);
-  double farthest = 1;
-  for (std::size_t i = 0; i < times.low.size(); ++i) {
-    for (const double y : {times.low[i], times.high[i]}) {
-      farthest = std::isfinite(y) ? std::max(farthest, std::fabs(y)) : farthest;
-    }
-  }
-  Eigen::VectorXd at = Eigen::VectorXd::Zero(likelihood.size());
-  // A start from which no time lies in a far tail.
-  at(at.size() - 1) = likelihood.fixed_rate() ? times.unit : 3 / farthest;
+  Eigen::VectorXd at = start(likelihood, times, near);
   Optimum out;
+  AftSlopes slopes = likelihood.slopes(at);
   while (out.iterations < options.max_iterations && out.end == Optimum::End::not_converged) {
     ++out.iterations;
-    const AftSlopes slopes = likelihood.slopes(at);
     const Eigen::VectorXd move = slopes.information.ldlt().solve(slopes.gradient);
     const double gain = slopes.gradient.dot(move);
     if (!std::isfinite(gain) || at(at.size() - 1) > kGreatestRate) {
@@ -74,17 +86,19 @@ Optimum maximise_aft(const StandardTimes& times, const Eigen::MatrixXd& design,
       return out;
     }
     double length = longest(at, move);
+    AftSlopes next = likelihood.slopes(moved(at, move, length));
     // Close to the top rounding hides the gain; there the full step is right.
-    while (gain > 1e-9 && length > 1e-12 &&
-           !(likelihood.value(moved(at, move, length)) >= slopes.value + 1e-4 * length * gain)) {
+    while (gain > 1e-9 && length > 1e-12 && !(next.value >= slopes.value + 1e-4 * length * gain)) {
       length /= 2;
+      next = likelihood.slopes(moved(at, move, length));
     }
     at = moved(at, move, length);
+    slopes = std::move(next);
     if (std::fabs(gain) <= kTolerance) {
       out.end = Optimum::End::converged;
     }
   }
-  finish(likelihood, at, out);
+  finish(likelihood, at, slopes, out);
   return out;
 }
 

@@ -16,8 +16,9 @@ struct Optimum {
 };
 
 /// Maximises the concave log-likelihood by Newton steps. The design's columns are
-/// the constant and covariates of mean 0 and spread 1.
+/// the constant and covariates of mean 0 and spread 1. `near`: an optimum of the same
+/// times with more covariates behind these, to start from.
 Optimum maximise_aft(const StandardTimes& times, const Eigen::MatrixXd& design,
-                     const AftOptions& options);
+                     const AftOptions& options, const Optimum* near = nullptr);
 
 } // namespace baize::stats::detail
