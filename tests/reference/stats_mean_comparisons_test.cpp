@@ -80,7 +80,7 @@ TEST(Tukey, HandbookExample) {
   }
   const auto given = one.at("tukey_diff_lwr_upr_p");
   check(tukey(groups),
-        {given["2-1"], given["3-1"], given["4-1"], given["3-2"], given["4-2"], given["4-3"]}, 6);
+        {given["2-1"], given["3-1"], given["4-1"], given["3-2"], given["4-2"], given["4-3"]}, 5.5);
 }
 
 // Dunnett CW (1964) Biometrics 20:482-491, tables of two-sided 5 % points for equal
