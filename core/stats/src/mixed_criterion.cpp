@@ -1,0 +1,145 @@
+#include "mixed_criterion.h"
+
+#include "small_blocks.h"
+
+#include <Eigen/Cholesky>
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+namespace baize::stats::detail {
+
+MixedCriterion::MixedCriterion(const MixedDesign& design, bool restricted)
+    : design_(design), restricted_(restricted), moments_(moments(design)), rest_(design, moments_) {
+  const Grouping& first = design.terms.front();
+  for (const Grouping& term : design.terms) {
+    t_.emplace_back(static_cast<std::size_t>(term.columns * term.columns), 0.0);
+  }
+  factor_.resize(static_cast<std::size_t>(first.size()) * first.columns);
+  first_rhs_.resize(moments_.response.front().size());
+}
+
+double MixedCriterion::count() const {
+  return static_cast<double>(design_.y.size() - (restricted_ ? design_.q.cols() : 0));
+}
+
+void MixedCriterion::unpack(const Eigen::VectorXd& theta) {
+  Eigen::Index at = 0;
+  for (std::size_t t = 0; t < t_.size(); ++t) {
+    const Grouping& term = design_.terms[t];
+    for (int j = 0; j < term.columns; ++j) {
+      const int last = term.correlated ? term.columns : j + 1;
+      for (int i = j; i < last; ++i) {
+        t_[t][static_cast<std::size_t>(j * term.columns + i)] = theta(at++);
+      }
+    }
+  }
+}
+
+/// factor^-1 T' of what a group of the first term has in common with the others.
+void MixedCriterion::meet_others(int group) {
+  const Grouping& first = design_.terms.front();
+  const int k = first.columns;
+  double* part = rest_.part(group);
+  std::vector<double> half;
+  for (int t = 1; t < moments_.terms; ++t) {
+    const Cross& cross = moments_.cross[moments_.index(0, t)];
+    for (int e = cross.start[group]; e < cross.start[group + 1]; ++e) {
+      if (k == 1 && cross.columns == 1) {
+        *part++ = t_[0][0] * t_[t][0] * *cross.block(e) / factor_[group];
+        continue;
+      }
+      half.resize(static_cast<std::size_t>(k * cross.columns));
+      times(k, cross.columns, cross.block(e), t_[t].data(), half.data());
+      transposed_times(k, t_[0].data(), cross.columns, half.data(), part);
+      forward(k, &factor_[static_cast<std::size_t>(group * k * k)], cross.columns, part);
+      part += k * cross.columns;
+    }
+  }
+}
+
+/// Gives the logarithm of the blocks' determinant; takes their part from `cross`,
+/// which holds [q y]' [q y].
+double MixedCriterion::eliminate_first(Eigen::MatrixXd& cross) {
+  const Grouping& first = design_.terms.front();
+  const int k = first.columns;
+  const int columns = static_cast<int>(cross.cols());
+  const Cross& own = moments_.cross.front();
+  std::vector<double> half(static_cast<std::size_t>(k * k));
+  double log_det = 0;
+  double product = 1;
+  for (int g = 0; g < first.groups; ++g) {
+    double* factor = &factor_[static_cast<std::size_t>(g * k * k)];
+    times(k, k, own.block(g), t_[0].data(), half.data());
+    transposed_times(k, t_[0].data(), k, half.data(), factor);
+    for (int i = 0; i < k; ++i) {
+      factor[i * k + i] += 1;
+    }
+    product *= cholesky(k, factor);
+    if (!(product < 1e100)) { // not yet out of range: one logarithm serves many groups
+      log_det += 2 * std::log(product);
+      product = 1;
+    }
+    const std::size_t at = static_cast<std::size_t>(g) * k * columns;
+    double* rhs = &first_rhs_[at];
+    transposed_times(k, t_[0].data(), columns, &moments_.response.front()[at], rhs);
+    forward(k, factor, columns, rhs);
+    for (int c = 0; c < columns; ++c) {
+      for (int r = c; r < columns; ++r) {
+        cross(r, c) -= dot(k, rhs + r * k, rhs + c * k);
+      }
+    }
+    if (rest_.size() > 0) {
+      meet_others(g);
+      rest_.subtract(g, rhs);
+    }
+  }
+  return log_det + 2 * std::log(product);
+}
+
+MixedValue MixedCriterion::value(const Eigen::VectorXd& theta) {
+  const Eigen::Index fixed = design_.q.cols();
+  unpack(theta);
+  Eigen::MatrixXd cross = Eigen::MatrixXd::Identity(fixed + 1, fixed + 1);
+  cross(fixed, fixed) = static_cast<double>(design_.y.size());
+  if (rest_.size() > 0) {
+    rest_.begin(moments_, t_);
+  }
+  MixedValue out;
+  out.log_det = eliminate_first(cross);
+  if (rest_.size() > 0) {
+    out.log_det += rest_.factor();
+    if (!std::isfinite(out.log_det)) {
+      return out;
+    }
+    const Eigen::MatrixXd half = rest_.half(rest_.rhs());
+    cross.triangularView<Eigen::Lower>() -= half.transpose() * half;
+  }
+  out.information = cross.topLeftCorner(fixed, fixed).selfadjointView<Eigen::Lower>();
+  const Eigen::LLT<Eigen::MatrixXd> factor(out.information);
+  if (factor.info() != Eigen::Success) {
+    return out;
+  }
+  const Eigen::VectorXd with_y = cross.row(fixed).head(fixed);
+  out.best = factor.solve(with_y);
+  out.ss = cross(fixed, fixed) - with_y.dot(out.best);
+  out.finite = std::isfinite(out.log_det) && out.ss > 0 && std::isfinite(out.ss);
+  return out;
+}
+
+double MixedCriterion::log_dets(const MixedValue& value) const {
+  if (!restricted_) {
+    return value.log_det;
+  }
+  const Eigen::LLT<Eigen::MatrixXd> factor(value.information);
+  return value.log_det + 2 * factor.matrixLLT().diagonal().array().log().sum();
+}
+
+double MixedCriterion::profiled(const Eigen::VectorXd& theta) {
+  const MixedValue at = value(theta);
+  return at.finite ? log_dets(at) + count() * std::log(at.ss / count())
+                   : std::numeric_limits<double>::infinity();
+}
+
+} // namespace baize::stats::detail

@@ -1,0 +1,91 @@
+#include "mixed_criterion.h"
+#include "small_blocks.h"
+
+#include <algorithm>
+
+namespace baize::stats::detail {
+namespace {
+
+using Block = Eigen::Map<const Eigen::MatrixXd>;
+
+void keep(const Eigen::MatrixXd& block, double* out) {
+  Eigen::Map<Eigen::MatrixXd>(out, block.rows(), block.cols()) = block;
+}
+
+} // namespace
+
+/// Given the others' spherical effects `rest`: the blocks are solved one by one,
+/// and their covariance is factor'^-1 (I + part S^-1 part') factor^-1.
+void MixedCriterion::first_effects(const Eigen::VectorXd& coefficients, const Eigen::VectorXd& rest,
+                                   Effects& out) const {
+  const Grouping& first = design_.terms.front();
+  const int k = first.columns;
+  const int columns = static_cast<int>(coefficients.size());
+  const Block t(t_[0].data(), k, k);
+  for (int g = 0; g < first.groups; ++g) {
+    const double* factor = &factor_[static_cast<std::size_t>(g * k * k)];
+    const Block rhs(&first_rhs_[static_cast<std::size_t>(g) * k * (columns + 1)], k, columns + 1);
+    Eigen::VectorXd effect = rhs.col(columns) - rhs.leftCols(columns) * coefficients;
+    Eigen::MatrixXd inverse = Eigen::MatrixXd::Identity(k, k);
+    const auto met = rest_.met(g);
+    const auto count = static_cast<Eigen::Index>(met.size());
+    const Block part(count > 0 ? rest_.part(g) : nullptr, k, count);
+    if (count > 0) {
+      Eigen::MatrixXd spread = Eigen::MatrixXd::Zero(rest_.size(), k);
+      for (Eigen::Index j = 0; j < count; ++j) {
+        effect -= part.col(j) * rest(met[static_cast<std::size_t>(j)]);
+        spread.row(met[static_cast<std::size_t>(j)]) = part.col(j).transpose();
+      }
+      const Eigen::MatrixXd half = rest_.half(spread);
+      inverse += half.transpose() * half;
+    }
+    backward(k, factor, 1, effect.data());
+    backward(k, factor, k, inverse.data());
+    inverse.transposeInPlace();
+    backward(k, factor, k, inverse.data());
+    keep(t * effect, &out.value[0][static_cast<std::size_t>(g * k)]);
+    keep(t * inverse * t.transpose(), &out.covariance[0][static_cast<std::size_t>(g * k * k)]);
+  }
+}
+
+void MixedCriterion::other_effects(const Eigen::VectorXd& rest, Effects& out) const {
+  constexpr int kAtOnce = 64; // columns, so that a sparse factor is not filled into a dense inverse
+  for (std::size_t a = 1; a < t_.size(); ++a) {
+    const int k = design_.terms[a].columns;
+    const int groups = design_.terms[a].groups;
+    const Block t(t_[a].data(), k, k);
+    const int step = std::max(1, kAtOnce / k);
+    for (int first = 0; first < groups; first += step) {
+      const int count = std::min(step, groups - first);
+      const Eigen::Index row = rest_.offset(static_cast<int>(a)) + first * k;
+      Eigen::MatrixXd unit = Eigen::MatrixXd::Zero(rest_.size(), count * k);
+      unit.middleRows(row, count * k).setIdentity();
+      const Eigen::MatrixXd half = rest_.half(unit);
+      for (int g = 0; g < count; ++g) {
+        const Eigen::MatrixXd mine = half.middleCols(g * k, k) * t.transpose();
+        const auto at = static_cast<std::size_t>(first + g);
+        keep(t * rest.segment(row + g * k, k), &out.value[a][at * k]);
+        keep(mine.transpose() * mine, &out.covariance[a][at * k * k]);
+      }
+    }
+  }
+}
+
+MixedCriterion::Effects MixedCriterion::effects(const MixedValue& value) const {
+  Effects out;
+  for (const Grouping& term : design_.terms) {
+    out.value.emplace_back(static_cast<std::size_t>(term.size()));
+    out.covariance.emplace_back(static_cast<std::size_t>(term.size()) * term.columns);
+  }
+  Eigen::VectorXd rest(rest_.size());
+  if (rest_.size() > 0) {
+    const Eigen::Index fixed = value.best.size();
+    const Eigen::VectorXd rhs = rest_.rhs().col(fixed) - rest_.rhs().leftCols(fixed) * value.best;
+    rest = rest_.back(rest_.half(rhs));
+    other_effects(rest, out);
+  }
+  first_effects(value.best, rest, out);
+  return out;
+}
+
+} // namespace baize::stats::detail
