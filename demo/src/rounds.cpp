@@ -20,7 +20,8 @@ constexpr int kAfternoon = 15 * 60 + 30;
 /// Observers by their order in the records.
 enum Who { kTorvand, kOkesley, kBrannock, kQuillfern };
 
-/// A walk over part of the course by one observer, or two side by side.
+/// A walk over part of the course by one observer, or by two side by side who
+/// score the same balls apart.
 struct Round {
   int observer = 0;
   std::optional<int> beside;
@@ -160,7 +161,10 @@ class Walker {
     }
     const int ends = visits.back().to->of_day;
     if (round.beside) {
+      const std::string shared = visits.back().id;
+      visits.back().shared_rolls = shared;
       visits.push_back(look(club_, stop, *round.beside, lines, conditions));
+      visits.back().shared_rolls = shared;
     }
     return ends;
   }

@@ -41,6 +41,7 @@ green::Visit full_visit() {
   visit.from = units::Minute{0};
   visit.to = units::Minute{432};
   visit.conditions = {2.5, 0.0, "none", "calm", "dry"};
+  visit.shared_rolls = "walk; first";
   visit.note = "before the mower, \"quiet\"; 12 °C";
   visit.source = {"rolls.csv", 2};
   green::Run out;

@@ -106,6 +106,40 @@ TEST_F(SqliteFile, IsBroughtToTheNewestVersionStepByStep) {
   EXPECT_EQ(db.number("PRAGMA user_version"), static_cast<std::int64_t>(steps.size()) - 1);
 }
 
+// A database as version 1 wrote it, by hand: its own tables and one visit.
+TEST_F(SqliteFile, OfVersionOneKeepsItsVisitsAndTakesSharedRolls) {
+  {
+    Connection db(path(), SQLITE_OPEN_READWRITE | SQLITE_OPEN_CREATE, 0);
+    store_sqlite::prepare(db, {store_sqlite::migrations().front()}, true);
+    db.execute("INSERT INTO club (id) VALUES ('sample');"
+               "INSERT INTO change (club, author, recorded_at) VALUES (1, 'ann', '2026-05-04');"
+               "INSERT INTO club_revision VALUES (1, 1, 1, 1, 'Sample', NULL, NULL, NULL, NULL, 0);"
+               "INSERT INTO green (club, id) VALUES (1, '7');"
+               "INSERT INTO green_revision VALUES (1, 1, 1, 1, '7', 'cool', '', NULL, NULL, 0);"
+               "INSERT INTO walk VALUES (1, 1, 1, 1); INSERT INTO walk_green VALUES (1, 0, 1);"
+               "INSERT INTO visit (club, id) VALUES (1, 'v1');"
+               "INSERT INTO visit_revision VALUES (1, 1, 1, 1, 1, NULL, NULL, '2026-05-04', 420, "
+               "NULL, NULL, NULL, NULL, NULL, NULL, 'dew gone', NULL, 0);"
+               "INSERT INTO run VALUES (1, 0, 'A', 'out', 25, 3);");
+    EXPECT_EQ(db.number("PRAGMA user_version"), 1);
+  }
+  Options look;
+  look.read_only = true;
+  EXPECT_EQ(refusal(look), "database_too_old");
+  const auto store = open();
+  EXPECT_EQ(number("PRAGMA user_version"), 2);
+  auto records = store->load("sample").value();
+  ASSERT_EQ(records.visits.size(), 1U);
+  EXPECT_EQ(records.visits[0].note, "dew gone");
+  EXPECT_EQ(records.visits[0].shared_rolls, "");
+  EXPECT_EQ(records.visits[0].runs[0].total, 25);
+  records.visits[0].shared_rolls = "s1";
+  EXPECT_EQ(store->keep(records, author(), {}).value().corrected, 1);
+  EXPECT_EQ(store->load("sample").value().visits[0].shared_rolls, "s1");
+  EXPECT_EQ(number("SELECT count(*) FROM current_visit WHERE shared_rolls = 's1'"), 1);
+  EXPECT_EQ(number("SELECT count(*) FROM visit_revision WHERE shared_rolls IS NULL"), 1);
+}
+
 TEST_F(SqliteFile, RefusesToChangeOrRemoveRawRows) {
   ASSERT_TRUE(open()->keep(sample_club(), author(), sample_files()));
   for (const std::string& table : store_sqlite::raw_tables()) {

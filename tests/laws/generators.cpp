@@ -142,6 +142,9 @@ green::Visit visit(const green::Records& records, int number) {
   }
   one.conditions = {*perhaps(in_range(0, 1000)), *perhaps(in_range(0, 1000)),
                     word_of("visit", "dew"), word_of("visit", "wind"), word_of("visit", "surface")};
+  if (from_to(0, 3) == 0) {
+    one.shared_rolls = "s" + std::to_string(number); // waits for its partner
+  }
   one.note = *words();
   const std::string spot = some_spot(green);
   one.runs.push_back(run(spot, green::Direction::out));

@@ -45,6 +45,7 @@ green::Visit a_visit() {
           kDay,
           units::Minute{425},
           units::Minute{440},
+          "walk 1",
           {1.5, 2.0, "heavy", "calm", "wet"},
           {run},
           "note",

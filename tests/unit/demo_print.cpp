@@ -52,7 +52,7 @@ void print(std::ostream& out, const green::Visit& visit) {
       << shown(visit.conditions.hours_since_mowing) << ' '
       << shown(visit.conditions.hours_since_rolling) << ' ' << shown(visit.conditions.dew) << ' '
       << shown(visit.conditions.wind) << ' ' << shown(visit.conditions.surface) << ' '
-      << visit.note;
+      << visit.shared_rolls << ' ' << visit.note;
   for (const green::Run& run : visit.runs) {
     print(out, run);
   }

@@ -5,6 +5,7 @@ baize_test(NAME green_test
                    ${CMAKE_CURRENT_LIST_DIR}/green_records_test.cpp
                    ${CMAKE_CURRENT_LIST_DIR}/green_remarks_test.cpp
                    ${CMAKE_CURRENT_LIST_DIR}/green_roll_score_test.cpp
+                   ${CMAKE_CURRENT_LIST_DIR}/green_shared_test.cpp
                    ${CMAKE_CURRENT_LIST_DIR}/green_tables_test.cpp
                    ${CMAKE_CURRENT_LIST_DIR}/green_visit_test.cpp
                    ${CMAKE_CURRENT_LIST_DIR}/green_work_test.cpp

@@ -109,6 +109,29 @@ TEST(DayScores, PutsADayTogetherInAnyOrder) {
   EXPECT_TRUE(day_scores({}).empty());
 }
 
+// By pencil: balls 1 to 3 scored 8 8 8 by one and 7 7 8 by the other are three
+// balls of (24 + 22)/2 = 23; with a visit of one ball scored 5: 28 in 4.
+TEST(DayScores, CountsSharedBallsOnce) {
+  auto records = testing::records();
+  records.visits = {visit("v1", "2025-05-01", {8, 8, 8}), visit("v2", "2025-05-01", {7, 7, 8}),
+                    visit("v3", "2025-05-01", {5})};
+  records.visits[1].observer = "bea";
+  records.visits[0].shared_rolls = records.visits[1].shared_rolls = "s";
+  auto visits = visit_scores(records, "7");
+  auto days = day_scores(visits);
+  ASSERT_EQ(days.size(), 1U);
+  EXPECT_EQ(days[0].total, 28);
+  EXPECT_EQ(days[0].rolls, 4);
+  EXPECT_EQ(days[0].score, 7);
+  EXPECT_THAT(days[0].visits, ElementsAre("v1", "v2", "v3"));
+  std::reverse(visits.begin(), visits.end());
+  EXPECT_EQ(day_scores(visits)[0].score, 7);
+  records.visits[1].runs[0].rolls[2].score.reset(); // he missed one: 7 7 is a mean of 7
+  days = day_scores(visit_scores(records, "7"));
+  EXPECT_EQ(days[0].rolls, 4);
+  EXPECT_EQ(days[0].total, (24 + 21) / 2.0 + 5);
+}
+
 TEST(Reaches, ForgivesTheLastDigitOnly) {
   EXPECT_TRUE(reaches(8, 8));
   EXPECT_TRUE(reaches(6.3, 6.4 - 0.1)); // in binary just above 6.3

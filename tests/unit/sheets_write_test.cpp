@@ -55,6 +55,36 @@ TEST(SheetsWrite, UnchangedIsByteForByte) {
   EXPECT_EQ(sorted(write(read(files).records, files)), files);
 }
 
+// The file that says it is made, rolls.csv keeps its bytes, and it comes back.
+TEST(SheetsWrite, SharedRollsGetAColumnOnlyWhereTheyAreSaid) {
+  const Files files = small_club();
+  auto records = read(files).records;
+  records.visits[0].shared_rolls = "walk 1";
+  const Files out = write(records, files);
+  EXPECT_EQ(content(out, "rolls.csv"), content(files, "rolls.csv"));
+  EXPECT_EQ(content(out, "visits.csv"),
+            "day,from,observer,green,shared_rolls\n2025-04-03,08:10,ab,1,walk 1\n");
+  const auto again = read(out);
+  EXPECT_THAT(sentences(again.problems), testing::IsEmpty());
+  EXPECT_EQ(again.records.visits[0].shared_rolls, "walk 1");
+  EXPECT_EQ(write(again.records, out), out);
+}
+
+TEST(SheetsRead, SharedRollsThatCannotBeAreToldAtTheirCell) {
+  Files files = small_club_with("visits.csv", "day,from,observer,green,shared_rolls\n"
+                                              "2025-04-03,08:10,ab,1,s1\n"
+                                              "2025-04-04,08:10,cd,1,s1\n");
+  for (auto& file : files) {
+    if (file.name == "rolls.csv") {
+      file.content += "2025-04-04,08:10,cd,1,A,out,1,3.10,8\n";
+    }
+  }
+  EXPECT_THAT(sentences(read(files).problems),
+              ElementsAre("visits.csv line 3 column shared_rolls: shared_rolls is 's1', but must "
+                          "be on one day: visit 2025-04-03T0810/ab/1 in rolls.csv line 2 has it "
+                          "on 2025-04-03."));
+}
+
 TEST(SheetsWrite, NoListOfObserversIsMadeUp) {
   Files files = small_club();
   files.erase(files.begin() + 2);

@@ -119,6 +119,7 @@ template <> const std::vector<Column<VisitRow>>& columns() {
                                        {"dew", &VisitRow::dew},
                                        {"wind", &VisitRow::wind},
                                        {"surface", &VisitRow::surface},
+                                       {"shared_rolls", &VisitRow::shared_rolls},
                                        {"note", &VisitRow::note}});
   return all;
 }

@@ -135,6 +135,7 @@ class Visits {
     visit.to = visit.to ? visit.to : row.to;
     visit.conditions = {row.hours_since_mowing, row.hours_since_rolling, row.dew, row.wind,
                         row.surface};
+    visit.shared_rolls = row.shared_rolls;
     visit.note = row.note;
     return true;
   }

@@ -112,9 +112,9 @@ class VisitPlaces {
     for (std::size_t r = 0; r < visit.runs.size() && !place.within.empty(); ++r) {
       refine(visit.runs[r], lines.runs[r], place);
     }
-    const bool condition =
-        column == "dew" || column == "wind" || column == "surface" || column.starts_with("hours_");
-    if (condition && lines.in_visits > 0) {
+    const bool of_visit = column == "dew" || column == "wind" || column == "surface" ||
+                          column == "shared_rolls" || column.starts_with("hours_");
+    if (of_visit && lines.in_visits > 0) {
       place.file = all.visits_file;
       place.line = lines.in_visits;
     }

@@ -75,6 +75,7 @@ struct VisitRow : VisitKey {
   std::optional<std::string> dew;
   std::optional<std::string> wind;
   std::optional<std::string> surface;
+  std::string shared_rolls;
   std::string note;
   friend bool operator==(const VisitRow&, const VisitRow&) = default;
 };

@@ -104,12 +104,14 @@ VisitRow visit_row(const green::Visit& visit) {
   row.dew = visit.conditions.dew;
   row.wind = visit.conditions.wind;
   row.surface = visit.conditions.surface;
+  row.shared_rolls = visit.shared_rolls;
   row.note = visit.note;
   return row;
 }
 
 bool needs_visit_row(const green::Visit& visit) {
-  return visit.conditions != green::Conditions{} || !visit.note.empty() || visit.runs.empty();
+  return visit.conditions != green::Conditions{} || !visit.shared_rolls.empty() ||
+         !visit.note.empty() || visit.runs.empty();
 }
 
 std::vector<ReadingRow> rows_of(const green::Reading& reading) {

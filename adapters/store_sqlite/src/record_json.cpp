@@ -143,6 +143,7 @@ std::string json_text(const green::Visit& visit) {
   put(to, "dew", visit.conditions.dew);
   put(to, "wind", visit.conditions.wind);
   put(to, "surface", visit.conditions.surface);
+  put(to, "shared_rolls", visit.shared_rolls);
   to["runs"] = Json::array();
   for (const green::Run& run : visit.runs) {
     to["runs"].push_back(ran(run));

@@ -90,7 +90,8 @@ void begin_database(Connection& db) {
 } // namespace
 
 std::vector<std::string> migrations() {
-  return {std::string(kTablesOfRecords) + kTablesOfVisits + kTablesOfWorks + guards() + views()};
+  return {std::string(kTablesOfRecords) + kTablesOfVisits + kTablesOfWorks + guards() + views(),
+          kSharedRolls};
 }
 
 void prepare(Connection& db, const std::vector<std::string>& steps, bool change) {

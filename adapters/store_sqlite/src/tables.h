@@ -144,4 +144,9 @@ CREATE TABLE received_file (
 CREATE INDEX received_by_name ON received_file (club, name);
 )sql";
 
+// Version 2. Visits with the same words in shared_rolls are the same balls.
+inline constexpr const char* kSharedRolls = R"sql(
+ALTER TABLE visit_revision ADD COLUMN shared_rolls TEXT;
+)sql";
+
 } // namespace baize::store_sqlite

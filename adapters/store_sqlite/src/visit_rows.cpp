@@ -103,7 +103,8 @@ std::vector<green::Run> read_runs(Connection& db, std::int64_t visit) {
 const char* const Kind<green::Visit>::table = "visit";
 const char* const Kind<green::Visit>::columns =
     "g.id, r.half, o.id, r.day, r.from_minute, r.to_minute, r.hours_since_mowing, "
-    "r.hours_since_rolling, r.dew, r.wind, r.surface, r.note";
+    "r.hours_since_rolling, r.dew, r.wind, r.surface, r.shared_rolls, "
+    "r.note";
 const char* const Kind<green::Visit>::joins =
     "JOIN green g ON g.key = r.green LEFT JOIN observer o ON o.key = r.observer";
 
@@ -117,11 +118,12 @@ void Kind<green::Visit>::insert(Writing& to, std::int64_t record, int revision,
   to.db()
       .use("INSERT INTO visit_revision (record, revision, change, green, half, observer, day, "
            "from_minute, to_minute, hours_since_mowing, hours_since_rolling, dew, wind, surface, "
-           "note, file, line) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)")
+           "shared_rolls, note, file, line) "
+           "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)")
       .run(record, revision, to.change(), to.green(visit.green, visit.source), Blank{visit.half},
            to.observer(visit.observer), visit.day, visit.from, visit.to, state.hours_since_mowing,
-           state.hours_since_rolling, state.dew, state.wind, state.surface, visit.note,
-           Blank{visit.source.file}, visit.source.line);
+           state.hours_since_rolling, state.dew, state.wind, state.surface,
+           Blank{visit.shared_rolls}, visit.note, Blank{visit.source.file}, visit.source.line);
   insert_runs(to.db(), to.db().last_key(), visit.runs);
 }
 
@@ -140,6 +142,7 @@ green::Visit Kind<green::Visit>::read(Connection& db, std::int64_t key, std::str
   visit.conditions.dew = row.maybe_text();
   visit.conditions.wind = row.maybe_text();
   visit.conditions.surface = row.maybe_text();
+  visit.shared_rolls = row.text();
   visit.note = row.text();
   visit.runs = read_runs(db, key);
   return visit;

@@ -1,6 +1,7 @@
 #include "baize/green/validate.h"
 #include "checks.h"
 #include "run_text.h"
+#include "shared.h"
 
 #include <algorithm>
 #include <map>
@@ -207,6 +208,7 @@ std::vector<units::Problem> validate(const Records& records, units::Day today) {
   check_ids(all, records.works);
   check_ids(all, records.fixtures);
   check_times(all, records.visits);
+  add(all, check_shared(records.visits));
   return all;
 }
 

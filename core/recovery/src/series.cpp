@@ -3,6 +3,7 @@
 #include "baize/green/roll_score.h"
 
 #include <algorithm>
+#include <map>
 #include <tuple>
 
 namespace baize::recovery {
@@ -54,6 +55,32 @@ void add(VisitScore& visit, const green::Run& run) {
   }
 }
 
+/// Balls that several observers scored. Sums of whole numbers while they scored
+/// equally many, so that the mean is exact.
+struct SharedBalls {
+  double total = 0; ///< of every observer's mean times `rolls`
+  int observers = 0;
+};
+
+/// Adds the shared balls' visits of one day to it, each group of them once.
+void add_shared(DayScore& day, const std::vector<const VisitScore*>& shared) {
+  std::map<std::string, int> rolls;
+  for (const VisitScore* visit : shared) {
+    int& most = rolls[visit->shared_rolls];
+    most = std::max(most, visit->rolls);
+  }
+  std::map<std::string, SharedBalls> groups;
+  for (const VisitScore* visit : shared) {
+    SharedBalls& group = groups[visit->shared_rolls];
+    group.total += visit->total * rolls[visit->shared_rolls] / visit->rolls;
+    ++group.observers;
+  }
+  for (const auto& [id, group] : groups) {
+    day.total += group.total / group.observers;
+    day.rolls += rolls[id];
+  }
+}
+
 bool earlier(const VisitScore& a, const VisitScore& b) {
   return std::tie(a.day, a.at, a.visit, a.observer, a.total, a.rolls) <
          std::tie(b.day, b.at, b.visit, b.observer, b.total, b.rolls);
@@ -72,6 +99,7 @@ std::vector<VisitScore> visit_scores(const green::Records& records, const std::s
     VisitScore score;
     score.visit = visit.id;
     score.observer = visit.observer;
+    score.shared_rolls = visit.shared_rolls;
     score.day = visit.day;
     score.at = visit.from ? visit.from : visit.to;
     for (const green::Run& run : visit.runs) {
@@ -97,15 +125,21 @@ std::vector<DayScore> day_scores(const std::vector<VisitScore>& visits) {
   std::sort(order.begin(), order.end(),
             [](const VisitScore* a, const VisitScore* b) { return earlier(*a, *b); });
   std::vector<DayScore> days;
-  for (const VisitScore* visit : order) {
-    if (days.empty() || days.back().day != visit->day) {
-      days.push_back({visit->day, 0, 0, 0, {}});
+  std::vector<const VisitScore*> shared;
+  for (auto at = order.begin(); at != order.end();) {
+    DayScore& day = days.emplace_back(DayScore{(*at)->day, 0, 0, 0, {}});
+    shared.clear();
+    for (; at != order.end() && (*at)->day == day.day; ++at) {
+      day.visits.push_back((*at)->visit);
+      if ((*at)->shared_rolls.empty()) {
+        day.total += (*at)->total;
+        day.rolls += (*at)->rolls;
+      } else {
+        shared.push_back(*at);
+      }
     }
-    DayScore& day = days.back();
-    day.total += visit->total;
-    day.rolls += visit->rolls;
+    add_shared(day, shared);
     day.score = day.total / day.rolls;
-    day.visits.push_back(visit->visit);
   }
   return days;
 }

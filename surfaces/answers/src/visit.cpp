@@ -58,6 +58,8 @@ Json to_json(const green::Visit& visit) {
       .put("day", visit.day)
       .put("from", visit.from)
       .put("to", visit.to)
+      .put("shared_rolls",
+           visit.shared_rolls.empty() ? std::nullopt : std::optional(visit.shared_rolls))
       .nest("conditions", conditions(visit.conditions))
       .nest("runs", list(visit.runs, run))
       .put("note", visit.note)

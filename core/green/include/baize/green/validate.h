@@ -18,7 +18,8 @@ std::vector<units::Problem> validate(const Standard& standard);
 std::vector<units::Problem> validate(const Club& club);
 
 /// All of the above for every record, and the rules between records: names that
-/// nothing declares, ids used twice, two visits at once by one observer. A green
+/// nothing declares, ids used twice, two visits at once by one observer, shared rolls that
+/// are not the same balls. A green
 /// that lists no spots takes any spot, a club that lists no observers any
 /// observer. Works in the future are plans and allowed, up to five years ahead.
 /// The codes stand in docs/howto/problems.md.

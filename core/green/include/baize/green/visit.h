@@ -34,6 +34,9 @@ struct Visit {
   units::Day day;
   std::optional<units::Minute> from;
   std::optional<units::Minute> to;
+  /// Visits with the same id are the same balls, scored apart by several
+  /// observers: runs match by spot and direction, rolls by order. Empty: none.
+  std::string shared_rolls;
   Conditions conditions;
   std::vector<Run> runs;
   std::string note;

@@ -13,6 +13,7 @@ namespace baize::recovery {
 struct VisitScore {
   std::string visit;
   std::string observer;
+  std::string shared_rolls; ///< visits with the same one are the same balls; empty: none
   units::Day day;
   std::optional<units::Minute> at; ///< its begin, else its end, where either was written down
   double score = 0;                ///< mean of its rolls
@@ -24,12 +25,14 @@ struct VisitScore {
 
 /// All scored visits of one day put together, each roll counting once. Days,
 /// not visits, are what recovery and ledger count, so the order of visits and
-/// the number of observers change nothing.
+/// the number of observers change nothing. Balls that several observers scored
+/// apart (shared_rolls) count once: the mean of the observers' means, as heavy
+/// as the rolls of the one who scored most of them.
 struct DayScore {
   units::Day day;
-  double score = 0; ///< mean of the day's rolls
-  double total = 0; ///< their sum
-  int rolls = 0;
+  double score = 0;                ///< mean of the day's rolls
+  double total = 0;                ///< score times rolls: a whole number where no balls were shared
+  int rolls = 0;                   ///< balls
   std::vector<std::string> visits; ///< by time, then id; those without a time first
 };
 
