@@ -1,0 +1,190 @@
+#include "baize/season/fit.h"
+
+#include "baize/stats/random.h"
+#include "cannot_tell.h"
+#include "search.h"
+
+#include <Eigen/Cholesky>
+
+#include <algorithm>
+#include <cmath>
+#include <set>
+
+namespace baize::season {
+namespace {
+
+constexpr double kLeastDepth = 0.3; ///< points: a method's depths scatter at least as this one's
+
+/// The scale of a method's depths, from a first look at the beliefs' own parameters.
+std::vector<double> typical_depths(const Model& model, const Priors& priors,
+                                   const ParameterScale& scale) {
+  std::vector<double> typical(model.methods.size(), priors.depth.mean);
+  const Posterior first =
+      evaluate(model, priors, scale.parameters(Eigen::VectorXd::Zero(scale.size()), typical));
+  if (first.usable) {
+    const Eigen::VectorXd depths =
+        first.shared.tail(static_cast<Eigen::Index>(model.methods.size()));
+    for (std::size_t m = 0; m < typical.size(); ++m) {
+      typical[m] = std::max(depths(static_cast<Eigen::Index>(m)), kLeastDepth);
+    }
+  }
+  return typical;
+}
+
+Eigen::VectorXd normals(stats::Random& random, Eigen::Index size) {
+  Eigen::VectorXd all(size);
+  for (Eigen::Index i = 0; i < size; ++i) {
+    all(i) = random.normal();
+  }
+  return all;
+}
+
+Draw draw_effects(const Posterior& posterior, Parameters parameters, stats::Random& random) {
+  Draw draw;
+  draw.parameters = std::move(parameters);
+  const Eigen::LLT<Eigen::MatrixXd> root(posterior.shared_covariance);
+  draw.shared = posterior.shared + root.matrixL() * normals(random, posterior.shared.size());
+  for (const GreenPosterior& green : posterior.greens) {
+    draw.own.push_back(green.base + green.slope * draw.shared +
+                       green.precision_root.transpose().triangularView<Eigen::Upper>().solve(
+                           normals(random, green.base.size())));
+  }
+  return draw;
+}
+
+template <class Value> Estimate over_draws(const SeasonFit& fit, const Value& value) {
+  std::vector<double> all;
+  all.reserve(fit.draws.size());
+  for (const Draw& draw : fit.draws) {
+    all.push_back(value(draw));
+  }
+  return estimate_of(std::move(all));
+}
+
+void put_methods(SeasonFit& fit, const ParameterScale& scale) {
+  const auto first =
+      fit.posterior.shared.size() - static_cast<Eigen::Index>(fit.model.methods.size());
+  for (std::size_t m = 0; m < fit.model.methods.size(); ++m) {
+    MethodEstimate method;
+    method.method = fit.model.methods[m];
+    std::set<units::Day> days;
+    for (const GreenModel& green : fit.model.greens) {
+      for (const Loss& loss : green.losses) {
+        if (loss.method == m) {
+          ++method.losses;
+          days.insert(loss.day);
+        }
+      }
+    }
+    method.work_days = static_cast<int>(days.size());
+    const auto at = static_cast<Eigen::Index>(m);
+    method.depth = over_draws(fit, [&](const Draw& draw) { return draw.shared(first + at); });
+    method.rate = over_draws(fit, [&](const Draw& draw) { return draw.parameters.rate[m]; });
+    method.half_life =
+        over_draws(fit, [&](const Draw& draw) { return std::log(2.0) / draw.parameters.rate[m]; });
+    const Estimate logs =
+        over_draws(fit, [&](const Draw& draw) { return std::log(draw.parameters.rate[m]); });
+    method.rate_determined = logs.standard_error < 0.8 * scale.sd(4 + at);
+    fit.methods.push_back(std::move(method));
+  }
+}
+
+void put_observers(SeasonFit& fit) {
+  const Eigen::MatrixXd contrasts = observer_contrasts(fit.model.observers.size());
+  for (std::size_t o = 0; o < fit.model.observers.size(); ++o) {
+    ObserverEstimate observer;
+    observer.observer = fit.model.observers[o];
+    for (const GreenModel& green : fit.model.greens) {
+      observer.looks += static_cast<int>(std::count_if(
+          green.looks.begin(), green.looks.end(), [&](const Look& l) { return l.observer == o; }));
+    }
+    observer.above = over_draws(fit, [&](const Draw& draw) {
+      return contrasts.row(static_cast<Eigen::Index>(o)).dot(draw.shared.head(contrasts.cols()));
+    });
+    fit.observers.push_back(std::move(observer));
+  }
+}
+
+void put_estimates(SeasonFit& fit, const ParameterScale& scale) {
+  fit.level_walk = over_draws(fit, [](const Draw& d) { return d.parameters.level_walk; });
+  fit.visit_sd = over_draws(fit, [](const Draw& d) { return d.parameters.visit_sd; });
+  fit.line_sd = over_draws(fit, [](const Draw& d) { return d.parameters.line_sd; });
+  fit.depth_spread = over_draws(fit, [](const Draw& d) { return d.parameters.depth_spread; });
+  const auto play = static_cast<Eigen::Index>(fit.model.observers.size()) - 1;
+  fit.play = over_draws(fit, [&](const Draw& d) { return d.shared(play); });
+  put_methods(fit, scale);
+  put_observers(fit);
+}
+
+bool put_draws(SeasonFit& fit, const ParameterScale& scale, const Peak& peak,
+               const std::function<bool()>& go_on) {
+  for (int i = 0; i < fit.options.draws; ++i) {
+    stats::Random random(fit.options.seed, static_cast<std::uint64_t>(i));
+    const Parameters parameters = scale.parameters(
+        peak.at + peak.root * normals(random, peak.at.size()), fit.parameters.typical_depth);
+    const Posterior posterior = evaluate(fit.model, fit.options.priors, parameters);
+    if (!posterior.usable || (go_on && !go_on())) {
+      return false;
+    }
+    fit.draws.push_back(draw_effects(posterior, parameters, random));
+  }
+  return true;
+}
+
+} // namespace
+
+SeasonFit fit_season(Model model, const Options& options, const stats::Watch& watch) {
+  SeasonFit fit;
+  fit.model = std::move(model);
+  fit.options = options;
+  fit.summary = fit.model.summary;
+  fit.notes = fit.model.notes;
+  if (!fit.summary.usable) {
+    return fit;
+  }
+  const ParameterScale scale(fit.model, options.priors);
+  const std::vector<double> typical = typical_depths(fit.model, options.priors, scale);
+  bool stopped = false;
+  int asked = 0;
+  const std::function<bool()> go_on = [&] {
+    // The search's length is not known beforehand: the share only ever grows.
+    ++asked;
+    stopped = stopped || (watch && !watch(asked / (asked + 400.0)));
+    return !stopped;
+  };
+  const Peak peak = find_peak(
+      scale.size(),
+      [&](const Eigen::VectorXd& at) {
+        const Posterior there =
+            evaluate(fit.model, options.priors, scale.parameters(at, typical), false);
+        return there.usable ? there.log_likelihood + scale.log_prior(at) : std::nan("");
+      },
+      go_on);
+  if (!stopped && peak.found) {
+    fit.parameters = scale.parameters(peak.at, typical);
+    fit.posterior = evaluate(fit.model, options.priors, fit.parameters);
+    fit.log_likelihood = fit.posterior.log_likelihood;
+    fit.penalised = peak.height;
+  }
+  if (stopped || !peak.found || !put_draws(fit, scale, peak, go_on)) {
+    fit.draws.clear();
+    fit.summary = stopped ? stats::stopped()
+                          : stats::degenerate({"likelihood_not_finite",
+                                               "scores",
+                                               "",
+                                               "scores and works that the model can follow",
+                                               {}});
+    return fit;
+  }
+  put_estimates(fit, scale);
+  put_notes(fit);
+  fit.summary = stats::converged(peak.evaluations);
+  if (!peak.settled) {
+    fit.summary.termination = stats::Termination::not_converged;
+    fit.summary.message =
+        "The search ended before it had settled; the estimates are near the best.";
+  }
+  return fit;
+}
+
+} // namespace baize::season

@@ -1,0 +1,142 @@
+#include "baize/units/number.h"
+#include "green_model.h"
+
+#include <algorithm>
+#include <cmath>
+#include <set>
+
+namespace baize::season {
+namespace {
+
+constexpr int kFewestVisits = 10;
+constexpr int kFewestDays = 3;        ///< of a green
+constexpr int kDaysToCome = 400;      ///< of the growth curve, for forecasts
+constexpr double kUsualRollSd = 0.65; ///< where only totals were written down; common practice
+constexpr int kFewestRuns = 20;       ///< to tell the rolls' scatter
+
+units::Period days_of(const green::Records& records, units::Day record_end) {
+  units::Period days{record_end, record_end};
+  for (const green::Visit& visit : records.visits) {
+    days.first = std::min(days.first, visit.day);
+  }
+  return days;
+}
+
+int visited_days(const GreenModel& green) {
+  std::set<units::Day> days;
+  for (const Look& look : green.looks) {
+    days.insert(look.day);
+  }
+  return static_cast<int>(days.size());
+}
+
+climate::GrowthOptions growth_of(green::Grass grass) {
+  return grass == green::Grass::warm ? climate::kWarmSeason : climate::kCoolSeason;
+}
+
+void put_curves(Model& model, const climate::Weather& weather, units::Period days,
+                const Options& options) {
+  // The year before the first visit counts too: a work may lie in it.
+  const units::Period wide{days.first - 366, days.last + kDaysToCome};
+  model.clock = options.clock;
+  const GrowthCurve known(weather, climate::kCoolSeason, days, Clock::growth_days);
+  const int missing = known.missing(days.last);
+  if (options.clock == Clock::growth_days && 2 * missing > days.days()) {
+    model.clock = Clock::calendar_days;
+    model.notes.push_back("The weather has no temperature on " + units::write_number(missing) +
+                          " of " + units::write_number(days.days()) +
+                          " days, so the losses run on calendar days, not on growth.");
+  }
+  for (const green::Grass grass : {green::Grass::cool, green::Grass::warm}) {
+    model.curves.emplace_back(weather, growth_of(grass), wide, model.clock);
+  }
+}
+
+void put_roll_sd(Model& model, const RollScatter& scatter) {
+  if (scatter.runs < kFewestRuns) {
+    model.roll_sd = kUsualRollSd;
+    model.notes.push_back("Too few single rolls were written down to see how they scatter; " +
+                          units::write_number(kUsualRollSd) + " points are assumed.");
+    return;
+  }
+  // Whole numbers cannot scatter less than their rounding does.
+  model.roll_sd = std::sqrt(std::max(scatter.squares / (scatter.rolls - scatter.runs), 1.0 / 12));
+  model.roll_sd_rolls = scatter.rolls;
+}
+
+bool all_equal(const Model& model) {
+  const double first = model.greens.front().runs.front().mean;
+  return std::all_of(model.greens.begin(), model.greens.end(), [&](const GreenModel& green) {
+    return std::all_of(green.runs.begin(), green.runs.end(),
+                       [&](const RunMean& run) { return run.mean == first; });
+  });
+}
+
+} // namespace
+
+Model read_model(const green::Records& records, const climate::Weather& weather,
+                 units::Day record_end, const Options& options) {
+  Model model;
+  model.record_end = record_end;
+  if (const auto problem = options.problem()) {
+    model.summary = stats::refused(*problem);
+    return model;
+  }
+  const units::Period days = days_of(records, record_end);
+  put_curves(model, weather, days, options);
+  Names observers;
+  Names methods;
+  RollScatter scatter;
+  int unclear = 0;
+  std::size_t looks = 0;
+  for (const green::Green& green : records.greens) {
+    const std::size_t curve = green.grass == green::Grass::warm ? 1 : 0;
+    Names observers_so_far = observers;
+    Names methods_so_far = methods;
+    RollScatter scatter_so_far = scatter;
+    GreenModel one = gather_green(records, green, days, model.curves[curve], options,
+                                  observers_so_far, methods_so_far, scatter_so_far, unclear);
+    one.curve = curve;
+    if (visited_days(one) < kFewestDays) {
+      model.notes.push_back("Green " + green.id +
+                            " is left out: " + units::write_number(visited_days(one)) +
+                            " visited days, at least 3 are needed.");
+      continue;
+    }
+    observers = std::move(observers_so_far);
+    methods = std::move(methods_so_far);
+    scatter = scatter_so_far;
+    looks += one.looks.size();
+    model.greens.push_back(std::move(one));
+  }
+  model.observers = observers.all;
+  model.methods = methods.all;
+  if (unclear > 0) {
+    model.notes.push_back(
+        units::write_number(unclear) +
+        " visits on the day of a work are left out: no times say which came first.");
+  }
+  if (looks < kFewestVisits) {
+    model.summary =
+        stats::degenerate({"too_few_visits",
+                           "visits",
+                           units::write_number(static_cast<double>(looks)),
+                           "at least 10 scored visits, on greens with 3 visited days or more",
+                           {}});
+    return model;
+  }
+  if (all_equal(model)) {
+    model.summary =
+        stats::degenerate({"all_scores_equal",
+                           "score",
+                           units::write_number(model.greens.front().runs.front().mean),
+                           "scores that differ: equal ones tell nothing of levels or losses",
+                           {}});
+    return model;
+  }
+  put_roll_sd(model, scatter);
+  model.summary = stats::done();
+  return model;
+}
+
+} // namespace baize::season
