@@ -3,6 +3,7 @@
 #include "baize/assets/assets.h"
 #include "baize/cli/run.h"
 #include "baize/sheets/csv_sheets.h"
+#include "baize/sheets/trial_csv.h"
 #include "baize/store_sqlite/maintenance.h"
 #include "baize/store_sqlite/store.h"
 #include "baize/weather_files/mapping.h"
@@ -87,10 +88,12 @@ units::Result<std::string> report_page(const std::string& json) {
 
 int main(int argc, char** argv) {
   const sheets::CsvSheets sheets;
+  const sheets::TrialCsv trial_files;
   const weather_files::Reader weather;
   cli::Ports ports;
   wire_store(ports);
   ports.sheets = &sheets;
+  ports.trial_files = &trial_files;
   ports.weather_files = &weather;
   ports.show_mapping = weather_files::show;
   ports.correct_mapping = weather_files::corrected;

@@ -5,6 +5,7 @@
 #include "baize/assets/assets.h"
 #include "baize/demo/demo_club.h"
 #include "baize/sheets/csv_sheets.h"
+#include "baize/sheets/trial_csv.h"
 #include "baize/store_sqlite/store.h"
 #include "clock.h"
 
@@ -64,6 +65,7 @@ bool this_machine_only(const std::string& address) {
 units::Result<void> serve_store(services::Store& store, std::function<units::Day()> day,
                                 const cli::ServeSettings& settings, std::ostream& out) {
   const sheets::CsvSheets sheets;
+  const sheets::TrialCsv trial_files;
   api::ClubsCache clubs(store);
   const auto files = pages();
   const auto asset = [&](std::string_view path) {
@@ -71,6 +73,7 @@ units::Result<void> serve_store(services::Store& store, std::function<units::Day
     return found == files.end() ? nullptr : &found->second;
   };
   api::Context context{store, sheets, clubs, std::move(day), now, asset};
+  context.trial_files = &trial_files;
   // Another program or another store must not answer from a browser's memory.
   context.edition = fmt::format("{:x}", std::hash<std::string>()(now() + settings.database));
   if (!this_machine_only(settings.address)) {

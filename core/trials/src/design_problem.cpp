@@ -100,6 +100,12 @@ std::optional<Problem> Design::problem() const {
     found = Problem{"option_out_of_range", "treatments", std::to_string(in_block),
                     "at most 99 plots in a block", ""};
   }
+  constexpr std::size_t kMostPlots = 2000;
+  if (!found && in_block * static_cast<std::size_t>(blocks) > kMostPlots) {
+    found =
+        Problem{"too_many", "plots", std::to_string(in_block * static_cast<std::size_t>(blocks)),
+                "at most 2000", ""};
+  }
   return found ? found : bad_places(*this);
 }
 

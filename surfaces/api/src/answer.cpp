@@ -11,6 +11,7 @@ namespace baize::api {
 namespace {
 
 constexpr std::uint64_t kImportLimit = 160ULL * 1024 * 1024;
+constexpr std::uint64_t kTrialLimit = 4ULL * 1024 * 1024;
 constexpr std::uint64_t kOtherLimit = 64ULL * 1024;
 
 /// What stands for the {words} of the pattern; absent: the path is another one.
@@ -222,6 +223,9 @@ std::uint64_t body_limit(std::string_view method, std::string_view target) {
     return kOtherLimit;
   }
   const Found found = find(method, parsed->segments);
+  if (found.route != nullptr && found.route->handle == analyse_trial) {
+    return kTrialLimit;
+  }
   return found.route != nullptr && found.route->handle == import_files ? kImportLimit : kOtherLimit;
 }
 

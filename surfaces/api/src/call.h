@@ -39,6 +39,8 @@ Answer visits(const Call& call);
 Answer visit_detail(const Call& call);
 Answer visit_history(const Call& call);
 Answer import_files(const Call& call);
+Answer design_trial(const Call& call);
+Answer analyse_trial(const Call& call);
 
 /// A line of the table of routes.
 struct Route {

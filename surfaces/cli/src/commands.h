@@ -20,5 +20,6 @@ void add_doctor(CLI::App& app, Session& session);
 void add_clubs(CLI::App& app, Session& session);
 void add_greens(CLI::App& app, Session& session);
 void add_visits(CLI::App& app, Session& session);
+void add_trial(CLI::App& app, Session& session);
 
 } // namespace baize::cli

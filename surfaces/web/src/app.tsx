@@ -5,6 +5,7 @@ import { Load } from "./parts/load";
 import { SettingsMenu } from "./parts/settings_menu";
 import { GreensPage } from "./pages/greens";
 import { RecordsPage, visitsPerPage } from "./pages/records";
+import { TrialsPage } from "./pages/trials";
 import { VisitPageView } from "./pages/visit";
 import { WorkPage } from "./pages/work";
 import { WorksPage } from "./pages/works";
@@ -76,6 +77,7 @@ function Shell(props: {
           <nav aria-label={words.nav.label} class="places">
             <a href={linkTo({ page: "greens", club })} aria-current={here(["greens", "year"])}>{words.nav.greens}</a>
             <a href={linkTo({ page: "works", club })} aria-current={here(["works", "work"])}>{words.nav.works}</a>
+            <a href={linkTo({ page: "trials", club })} aria-current={here(["trials"])}>{words.nav.trials}</a>
             <a href={linkTo({ page: "records", club })} aria-current={here(["records", "visit"])}>{words.nav.records}</a>
           </nav>
         )}
@@ -176,6 +178,8 @@ function Page(props: { club: string; route: Route }) {
           {(review) => <WorkPage review={review} />}
         </Load>
       );
+    case "trials":
+      return <TrialsPage />;
     case "records":
       return (
         <Load of={of} ask={() => Promise.all([api.visits(club, { ...route, limit: visitsPerPage }), api.greens(club)])}>

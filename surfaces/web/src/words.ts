@@ -1,4 +1,5 @@
 // Every English text of the pages. Another language is another file of this shape.
+import { trialsWords } from "./words_trials";
 import type { DayKind, Definition, Ledger } from "./api/schemas";
 
 const months = ["January", "February", "March", "April", "May", "June", "July", "August",
@@ -42,13 +43,14 @@ export const words = {
   loading: "Loading …",
   notMeasured: "not measured",
   unknown: "unknown",
-  nav: { label: "Pages", greens: "Greens", works: "Works", records: "Records" },
+  nav: { label: "Pages", greens: "Greens", works: "Works", trials: "Trials", records: "Records" },
   club: "Club",
   noClub: {
     title: "No club yet",
     text: "Bring in the record files of your club with the command below, then reload this page.",
     command: "./baize import FOLDER --weather FILE",
   },
+  trials: trialsWords,
   lost: { title: "There is no such page", text: "The address names nothing here.", back: "Go to the greens" },
   failed: {
     title: "This could not be shown",

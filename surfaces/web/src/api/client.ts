@@ -22,6 +22,26 @@ async function get<T>(path: string, query: Record<string, string | number | unde
   throw new Failure((body as Refusal | undefined)?.sentence ?? words.failed.answer(answer.status));
 }
 
+/** Sends JSON; a refusal becomes a Failure unless its status is among `expected`. */
+export async function send(
+  path: string, query: Record<string, string | undefined>, json: unknown, expected: number[] = [],
+): Promise<{ status: number; body: unknown }> {
+  const url = new URL(`api/v1/${path}`, document.baseURI);
+  for (const [name, value] of Object.entries(query)) {
+    if (value) url.searchParams.set(name, value);
+  }
+  const answer = await fetch(url, {
+    method: "POST",
+    headers: { Accept: "application/json", "Content-Type": "application/json" },
+    body: JSON.stringify(json),
+  }).catch(() => {
+    throw new Failure(words.failed.unreachable);
+  });
+  const body: unknown = await answer.json().catch(() => undefined);
+  if ((answer.ok || expected.includes(answer.status)) && body !== undefined) return { status: answer.status, body };
+  throw new Failure((body as Refusal | undefined)?.sentence ?? words.failed.answer(answer.status));
+}
+
 const id = encodeURIComponent;
 
 export interface VisitFilter {

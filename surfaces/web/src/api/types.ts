@@ -192,6 +192,48 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/trials/design": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Draw a trial's random layout, and say what it could find.
+         * @description Nothing is kept: the plan file in the answer is the record of the draw. The
+         *     same body gives the same answer.
+         */
+        post: operations["designTrial"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/trials/analyse": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Compare the treatments of a trial from its plan and its records.
+         * @description Two files, the plan first (docs/howto/trials.md). Nothing is kept. At most
+         *     4 MiB. With any problem in them the answer is 422.
+         */
+        post: operations["analyseTrial"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
 }
 export type webhooks = Record<string, never>;
 export interface components {
@@ -333,6 +375,8 @@ export interface components {
             day: components["schemas"]["Day"];
             from?: components["schemas"]["TimeOfDay"];
             to?: components["schemas"]["TimeOfDay"];
+            /** @description Visits with the same one are the same balls, scored apart by several observers. Absent: none. */
+            shared_rolls?: string;
             conditions: components["schemas"]["Conditions"];
             runs: components["schemas"]["Run"][];
             /** @description May be empty. */
@@ -857,6 +901,219 @@ export interface components {
             remarks: components["schemas"]["Remark"][];
             receipt?: components["schemas"]["Receipt"];
         };
+        TrialRequest: {
+            /** @description Its name. */
+            trial: string;
+            /**
+             * @default randomised_blocks
+             * @enum {string}
+             */
+            layout: "completely_randomised" | "randomised_blocks" | "split_plot" | "strip_plot";
+            treatments: string[];
+            /** @description Of split plots and strip plots. */
+            second_treatments?: string[];
+            control?: string;
+            /** @default 4 */
+            blocks: number;
+            greens?: string[];
+            /** @description Names of a green's two halves, which are the plots then. */
+            halves?: string[];
+            /** @description Plots in a row of a block. */
+            across?: number;
+            /** @default 1 */
+            seed: number;
+            /**
+             * Format: date
+             * @description Without it there is no record sheet.
+             */
+            first_visit?: string;
+            visits?: number;
+            /** @default 3 */
+            every_days: number;
+            /** @default 0.4 */
+            plot_sd: number;
+            /** @default 0.5 */
+            visit_sd: number;
+            /** @default 0.3 */
+            whole_plot_sd: number;
+        };
+        TrialPlot: {
+            plot: number;
+            block?: number;
+            whole_plot?: number;
+            strip?: number;
+            treatment: string;
+            second_treatment?: string;
+            green?: string;
+            half?: string;
+            row?: number;
+            column?: number;
+            /** @description Place in the first walk. */
+            walk?: number;
+        };
+        TrialErrorDf: {
+            of: string;
+            df: number;
+        };
+        TrialPower: {
+            of: string;
+            error_df: number;
+            /** @description Found in 80 of 100 simulated trials. */
+            detectable: number;
+            curve: {
+                difference: number;
+                power: number;
+                low: number;
+                high: number;
+            }[];
+        };
+        TrialDesign: {
+            sentence: string;
+            trial: string;
+            layout: string;
+            seed: number;
+            control: string;
+            plots: components["schemas"]["TrialPlot"][];
+            error_df: components["schemas"]["TrialErrorDf"][];
+            power: components["schemas"]["TrialPower"][];
+            other_blocks: {
+                blocks: number;
+                detectable: number;
+            }[];
+            notes: string[];
+            map_text: string;
+            map_svg: string;
+            /** @description The file trial.csv. */
+            plan_csv: string;
+            /** @description The file trial_records.csv with empty scores; empty without days. */
+            sheet_csv: string;
+            /** @description The sheet as an HTML page to print; empty without days. */
+            sheet_page: string;
+        };
+        TrialInterval: {
+            low: number;
+            high: number;
+        };
+        TrialMean: {
+            name: string;
+            mean: number;
+            plots: number;
+            /** @description Means that share a letter cannot be told apart. */
+            letters: string;
+        };
+        TrialPair: {
+            first: string;
+            second: string;
+            difference: number;
+            standard_error: number;
+            df: number;
+            alone: components["schemas"]["TrialInterval"];
+            p_alone: number;
+            among_all: components["schemas"]["TrialInterval"];
+            p_among_all: number;
+        };
+        TrialAgainstControl: {
+            name: string;
+            difference: number;
+            interval: components["schemas"]["TrialInterval"];
+            p: number;
+        };
+        TrialComparison: {
+            of: string;
+            f: number;
+            df: number;
+            error_df: number;
+            p: number;
+            lsd: number;
+            means: components["schemas"]["TrialMean"][];
+            pairs: components["schemas"]["TrialPair"][];
+            against_control: components["schemas"]["TrialAgainstControl"][];
+        };
+        TrialValues: {
+            usable: boolean;
+            message: string;
+            mean?: number;
+            /** @description Coefficient of variation, a fraction. */
+            cv?: number;
+            /** @description Plots without a value. */
+            lost?: number;
+            comparisons: components["schemas"]["TrialComparison"][];
+        };
+        TrialDay: {
+            /** Format: date */
+            day: string;
+            analysis: components["schemas"]["TrialValues"];
+        };
+        TrialRepeated: {
+            usable: boolean;
+            message: string;
+            epsilon?: number;
+            lower_bound?: boolean;
+            lost?: number;
+            tests: {
+                of: string;
+                f: number;
+                df: number;
+                error_df: number;
+                p: number;
+                p_corrected: number;
+            }[];
+        };
+        TrialBack: {
+            usable: boolean;
+            message: string;
+            df?: number;
+            blocks_differ?: boolean;
+            plots: {
+                plot: number;
+                treatment: string;
+                after_days: number;
+                /** @description Absent where it was not back at the last visit. */
+                by_days?: number;
+                never_below: boolean;
+            }[];
+            treatments: {
+                treatment: string;
+                median_days: number;
+                interval: components["schemas"]["TrialInterval"];
+                plots: number;
+                not_back: number;
+            }[];
+            differences: {
+                first: string;
+                second: string;
+                days: number;
+                interval: components["schemas"]["TrialInterval"];
+                p: number;
+            }[];
+        };
+        TrialChecks: {
+            spread_p?: number;
+            normality?: number;
+            normal_enough: boolean;
+            outlier?: number;
+            outlier_p?: number;
+        };
+        TrialAnalysis: {
+            sentence: string;
+            /** @enum {string} */
+            evidence: "randomised";
+            trial: string;
+            layout: string;
+            control: string;
+            quantity: string;
+            plots: number;
+            records: number;
+            overall: components["schemas"]["TrialValues"];
+            days: components["schemas"]["TrialDay"][];
+            repeated: components["schemas"]["TrialRepeated"];
+            back?: components["schemas"]["TrialBack"];
+            checks: components["schemas"]["TrialChecks"];
+            notes: string[];
+        };
+        TrialProblems: {
+            problems: components["schemas"]["Remark"][];
+        };
         /** @description What a value may be. */
         ValueRule: {
             /** @enum {string} */
@@ -1292,6 +1549,78 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["ImportAnswer"];
+                };
+            };
+        };
+    };
+    designTrial: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["TrialRequest"];
+            };
+        };
+        responses: {
+            /** @description The plan, its map and sheets. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TrialDesign"];
+                };
+            };
+            400: components["responses"]["Refused"];
+            403: components["responses"]["Refused"];
+            413: components["responses"]["Refused"];
+            415: components["responses"]["Refused"];
+        };
+    };
+    analyseTrial: {
+        parameters: {
+            query?: {
+                /** @description Day of the treatment; without it nothing is said of days back. */
+                treated?: string;
+                /** @description A plot is back at this value or above it. */
+                standard?: number;
+                /** @description Of intervals and letters, above 0 and below 1. */
+                confidence?: number;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ImportRequest"];
+            };
+        };
+        responses: {
+            /** @description The comparison, or why the records cannot answer. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TrialAnalysis"];
+                };
+            };
+            400: components["responses"]["Refused"];
+            403: components["responses"]["Refused"];
+            413: components["responses"]["Refused"];
+            415: components["responses"]["Refused"];
+            /** @description The files break rules. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TrialProblems"];
                 };
             };
         };

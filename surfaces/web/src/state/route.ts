@@ -4,6 +4,7 @@ export type Route =
   | { page: "year"; club: string; green: string; year: number }
   | { page: "works"; club: string }
   | { page: "work"; club: string; work: string }
+  | { page: "trials"; club: string }
   | { page: "records"; club: string; green?: string; from?: string; to?: string; offset?: number }
   | { page: "visit"; club: string; visit: string }
   | { page: "lost"; path: string };
@@ -45,6 +46,7 @@ export function parseRoute(hash: string): Route {
       return { page: "year", club, green: first, year: Number(second) };
     if (place === "works" && !second)
       return first ? { page: "work", club, work: first } : { page: "works", club };
+    if (place === "trials" && !first) return { page: "trials", club };
     if (place === "records" && !second)
       return first ? { page: "visit", club, visit: first } : records(club, query);
   }
@@ -64,6 +66,8 @@ export function linkTo(route: Route): string {
       return to(route.club, "works");
     case "work":
       return to(route.club, "works", route.work);
+    case "trials":
+      return to(route.club, "trials");
     case "visit":
       return to(route.club, "records", route.visit);
     case "records": {

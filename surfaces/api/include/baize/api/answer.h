@@ -17,7 +17,8 @@ Response answer(const Context& context, const Request& request);
 /// request (a header that is too long).
 Response refusal(int status, const units::Problem& problem);
 
-/// Bytes the body of this request may have: 160 MiB for an import, else 64 KiB.
+/// Bytes the body of this request may have: 160 MiB for an import, 4 MiB for the
+/// records of a trial, else 64 KiB.
 std::uint64_t body_limit(std::string_view method, std::string_view target);
 
 } // namespace baize::api

@@ -2,6 +2,7 @@
 
 #include "baize/services/report_data.h"
 #include "baize/services/sheets_port.h"
+#include "baize/services/trial_files_port.h"
 #include "baize/services/weather_port.h"
 
 #include <cstdint>
@@ -62,6 +63,7 @@ struct Ports {
       examine;
 
   const services::Sheets* sheets = nullptr;
+  const services::TrialFiles* trial_files = nullptr;
   const services::WeatherFiles* weather_files = nullptr;
   /// A mapping as the lines that `correct_mapping` takes.
   std::function<std::vector<std::string>(const services::WeatherMapping&)> show_mapping;

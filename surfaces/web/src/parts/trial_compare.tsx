@@ -1,0 +1,70 @@
+import { useState } from "preact/hooks";
+import { compareTrial, type TrialAnswer } from "../api/trials";
+import { words } from "../words";
+import { TrialResult } from "./trial_result";
+import { AnswerPlace, useAnswer } from "./trial_work";
+
+const w = words.trials;
+
+/** Plan and records in, the comparison out; nothing is kept on the server. */
+export function TrialCompare() {
+  const [plan, setPlan] = useState<File>();
+  const [records, setRecords] = useState<File>();
+  const [treated, setTreated] = useState("");
+  const [standard, setStandard] = useState("8");
+  const { state, ask } = useAnswer<TrialAnswer>();
+  const compare = async (first: File, second: File) =>
+    compareTrial(
+      { name: first.name, content: await first.text() },
+      { name: second.name, content: await second.text() },
+      { treated, standard: standard.replace(",", ".") },
+    );
+  const file = (label: string, choose: (file: File | undefined) => void) => (
+    <label>
+      <span>{label}</span>
+      <input type="file" accept=".csv,text/csv" required onChange={(event) => choose(event.currentTarget.files?.[0])} />
+    </label>
+  );
+  return (
+    <section>
+      <h2>{w.analyse}</h2>
+      <form
+        class="trial-form"
+        onSubmit={(event) => {
+          event.preventDefault();
+          if (plan && records) ask(() => compare(plan, records));
+        }}
+      >
+        {file(w.fields.plan, setPlan)}
+        {file(w.fields.records, setRecords)}
+        <label>
+          <span>{w.fields.treated}</span>
+          <input type="date" value={treated} onInput={(event) => setTreated(event.currentTarget.value)} />
+        </label>
+        <label>
+          <span>{w.fields.standard}</span>
+          <input type="text" inputMode="decimal" value={standard} onInput={(event) => setStandard(event.currentTarget.value)} />
+        </label>
+        <div class="wide">
+          <button type="submit">{w.compare}</button>
+        </div>
+      </form>
+      <AnswerPlace state={state}>
+        {(answer) =>
+          answer.is === "compared" ? (
+            <TrialResult analysis={answer.analysis} />
+          ) : (
+            <section class="notice" role="alert">
+              <h3>{w.problems}</h3>
+              <ul class="plain-list">
+                {answer.sentences.map((sentence) => (
+                  <li key={sentence}>{sentence}</li>
+                ))}
+              </ul>
+            </section>
+          )
+        }
+      </AnswerPlace>
+    </section>
+  );
+}
