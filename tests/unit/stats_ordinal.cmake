@@ -1,0 +1,3 @@
+baize_test(NAME stats_ordinal_test
+           SOURCES ${CMAKE_CURRENT_LIST_DIR}/stats_ordinal_test.cpp
+           USES stats)
