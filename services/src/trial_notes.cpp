@@ -102,6 +102,12 @@ void back_notes(const trials::Analysis& analysis, const trials::AnalysisOptions&
             " at it on the first visit already.";
   }
   notes.push_back(note);
+  for (const std::string& name : analysis.back->never_below) {
+    notes.push_back(name + " was never seen below the standard, so it has no days back.");
+  }
+  for (const std::string& name : analysis.back->never_back) {
+    notes.push_back(name + " was not back on any plot by the last visit.");
+  }
 }
 
 void interaction_note(const TrialAnalysisReview& review, std::vector<std::string>& notes) {

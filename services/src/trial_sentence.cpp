@@ -3,7 +3,6 @@
 #include "wording.h"
 
 #include <algorithm>
-#include <cctype>
 #include <cmath>
 
 namespace baize::services {
@@ -96,14 +95,14 @@ std::string trial_sentence(const TrialAnalysisReview& review) {
     return "Nothing can be said of this trial: " + units::sentence(analysis.summary.problem);
   }
   const trials::Pair* pair = clearest(analysis);
-  std::string means = pair != nullptr ? mean_sentence(*pair, analysis.quantity)
-                                      : not_apart(review, analysis.overall.comparisons.front());
+  const std::string means = pair != nullptr
+                                ? mean_sentence(*pair, analysis.quantity)
+                                : not_apart(review, analysis.overall.comparisons.front());
   if (analysis.back && analysis.back->summary.usable) {
     if (const auto* difference = clearest(*analysis.back)) {
       return days_sentence(*difference) + ". Over the whole trial " + means + ".";
     }
   }
-  means.front() = static_cast<char>(std::toupper(static_cast<unsigned char>(means.front())));
   return means + ".";
 }
 

@@ -7,3 +7,12 @@ baize_test(NAME trials_design_test
 baize_test(NAME trials_analysis_test SOURCES ${CMAKE_CURRENT_LIST_DIR}/trials_analysis_test.cpp
                    ${CMAKE_CURRENT_LIST_DIR}/trials_power_test.cpp
            USES trials)
+baize_test(NAME trials_files_test SOURCES ${CMAKE_CURRENT_LIST_DIR}/trials_files_test.cpp
+           USES services sheets)
+baize_test(NAME trials_api_test SOURCES ${CMAKE_CURRENT_LIST_DIR}/trials_api_test.cpp
+           ${CMAKE_CURRENT_LIST_DIR}/api_club.cpp ${CMAKE_CURRENT_LIST_DIR}/api_fakes.cpp
+           ${CMAKE_CURRENT_LIST_DIR}/api_contract.cpp
+           USES api sheets PARTS yaml-cpp)
+baize_test(NAME trials_cli_test SOURCES ${CMAKE_CURRENT_LIST_DIR}/trials_cli_test.cpp
+           ${CMAKE_CURRENT_LIST_DIR}/cli_bench.cpp ${CMAKE_SOURCE_DIR}/tests/contract/sample_club.cpp
+           USES cli sheets)

@@ -156,6 +156,20 @@ TEST(TrialTimeBack, IntervalsLieBetweenVisits) {
   EXPECT_EQ(back.df, 3); // 8 plots less 2 treatments less 4 blocks plus 1
 }
 
+TEST(TrialTimeBack, TreatmentsWithoutATimeAreNamedAndLeftOut) {
+  const Plan plan = pairs_of(4);
+  const TimeBack back =
+      time_back(plan, courses(plan, {2, 6, 2, 7, 2, 10, 2, 12}), {day(0), 8, 0.95});
+  ASSERT_TRUE(back.summary.usable) << back.summary.message;
+  EXPECT_EQ(back.never_below, std::vector<std::string>({"a"}));
+  ASSERT_EQ(back.treatments.size(), 1U);
+  EXPECT_EQ(back.treatments[0].treatment, "b");
+  EXPECT_TRUE(back.differences.empty());
+  const TimeBack late =
+      time_back(plan, courses(plan, {99, 6, 99, 7, 99, 10, 99, 12}), {day(0), 8, 0.95});
+  EXPECT_EQ(late.never_back, std::vector<std::string>({"a"}));
+}
+
 TEST(TrialTimeBack, SaysWhenNothingCanBeTold) {
   const Plan plan = pairs_of(4);
   const TimeBack never = time_back(plan, courses(plan, std::vector<int>(8, 99)), {day(0), 8, 0.95});

@@ -38,6 +38,44 @@ std::vector<PlotBack> plots_back(const Plan& plan, const Values& values,
   return plots;
 }
 
+/// Names of the treatments, or pairs, that have a time to estimate.
+std::vector<std::string> timed(const Plan& plan, TimeBack& result) {
+  std::vector<std::string> names;
+  const auto others = plan.has_second() ? seconds(plan) : std::vector{std::string()};
+  for (const std::string& first : treatments(plan)) {
+    for (const std::string& second : others) {
+      const std::string name = second.empty() ? first : first + " / " + second;
+      int below = 0;
+      int back = 0;
+      for (const PlotBack& plot : result.plots) {
+        below += plot.treatment == name && !plot.never_below ? 1 : 0;
+        back += plot.treatment == name && !plot.days.right_censored() ? 1 : 0;
+      }
+      auto& list = back == 0 ? result.never_back : below == 0 ? result.never_below : names;
+      list.push_back(name);
+    }
+  }
+  return names;
+}
+
+/// The plots of these treatments.
+std::vector<PlotBack> of_treatments(const std::vector<PlotBack>& plots,
+                                    const std::vector<std::string>& names) {
+  std::vector<PlotBack> found;
+  for (const PlotBack& plot : plots) {
+    if (std::find(names.begin(), names.end(), plot.treatment) != names.end()) {
+      found.push_back(plot);
+    }
+  }
+  return found;
+}
+
+/// Of the plots within blocks; of one treatment alone, of its plots.
+int degrees_of_freedom(const Plan& plan, std::size_t plots, std::size_t names) {
+  const std::size_t taken = names + (plan.has_blocks() && names > 1 ? blocks(plan).size() - 1 : 0);
+  return static_cast<int>(plots) - static_cast<int>(taken);
+}
+
 struct Model {
   stats::AftFit fit;
   bool blocks = false;
@@ -147,22 +185,27 @@ TimeBack time_back(const Plan& plan, const Values& values, const TimeBackOptions
     return result;
   }
   result.plots = plots_back(plan, values, options);
-  std::vector<std::string> names;
-  for (const std::string& first : treatments(plan)) {
-    for (const std::string& second :
-         plan.has_second() ? seconds(plan) : std::vector{std::string()}) {
-      names.push_back(second.empty() ? first : first + " / " + second);
-    }
+  if (result.plots.empty()) {
+    result.summary =
+        stats::refused({"too_few", "visits after the treatment", "0", "at least 1", ""});
+    return result;
   }
-  const int blocks_count = plan.has_blocks() ? static_cast<int>(blocks(plan).size()) : 1;
-  const int df = static_cast<int>(result.plots.size() - names.size()) - blocks_count + 1;
-  if (result.plots.size() <= names.size() || df < 1) {
+  const auto names = timed(plan, result);
+  const auto modelled = of_treatments(result.plots, names);
+  if (names.empty()) {
+    result.summary =
+        stats::degenerate({"all_censored", "plots", "never below the standard, or never back",
+                           "some that fell below it and came back", ""});
+    return result;
+  }
+  const int df = degrees_of_freedom(plan, modelled.size(), names.size());
+  if (df < 1) {
     result.summary = stats::refused({"too_few", "plots seen after the treatment",
-                                     std::to_string(result.plots.size()),
+                                     std::to_string(modelled.size()),
                                      "more than treatments and blocks together", ""});
     return result;
   }
-  const Model model = fit_model(plan, result.plots, names);
+  const Model model = fit_model(plan, modelled, names);
   result.summary = model.fit.summary;
   result.blocks = model.blocks;
   result.df = df;

@@ -38,8 +38,12 @@ struct TimeBack {
   std::vector<PlotBack> plots;
   std::vector<TreatmentBack> treatments;
   std::vector<BackDifference> differences; ///< all pairs
-  double df = 0;                           ///< of the t distribution that the intervals use
-  bool blocks = false;                     ///< blocks have a spread of their own
+  /// Treatments left out of the model: none of their plots was seen below the
+  /// standard, or none was back by the last visit.
+  std::vector<std::string> never_below;
+  std::vector<std::string> never_back;
+  double df = 0;       ///< of the t distribution that the intervals use
+  bool blocks = false; ///< blocks have a spread of their own
 };
 
 struct TimeBackOptions {
@@ -56,8 +60,10 @@ struct TimeBackOptions {
 /// effect of blocks (stats/aft_frailty.h; without, where there are no blocks or
 /// their spread is 0). Medians and their differences by the delta method. Plots are
 /// few, so intervals take Student's t with plots less treatments less blocks plus 1
-/// degrees of freedom instead of the normal: more careful, a choice of ours.
-/// Of a second treatment each pair is a treatment of its own.
+/// degrees of freedom (of one treatment alone: plots less 1) instead of the normal: more careful, a
+/// choice of ours. Of a second treatment each pair is a treatment of its own. Treatments without a
+/// plot that was seen below, or without one that was back, have no time that could
+/// be estimated: they are named and left out.
 /// Refuses "option_out_of_range" and "too_few" (visits after the treatment); else as
 /// stats::fit_aft, above all "all_censored" and "not_determined".
 TimeBack time_back(const Plan& plan, const Values& values, const TimeBackOptions& options);
