@@ -128,9 +128,9 @@ Minimum minimise(const Objective& objective, const VectorXd& start, const Vector
     double value = out.value;
     const double length = search_line(objective, out, move, promised, value);
     if (!(length > 0)) {
-      if (fresh) {
-        // Nothing lower to be found: rounding hides what is left.
-        out.converged = std::fabs(promised) < 1e-6 * std::max(1.0, std::fabs(out.value));
+      // Nothing lower to be found: where little was promised, rounding hides it.
+      out.converged = std::fabs(promised) < 1e-8 * std::max(1.0, std::fabs(out.value));
+      if (fresh || out.converged) {
         break;
       }
       fresh = true;
