@@ -60,6 +60,7 @@ BENCHMARK(all_differences)->Unit(benchmark::kMicrosecond);
 
 std::vector<double> twelve_means() {
   std::vector<double> means;
+  means.reserve(12);
   for (int i = 0; i < 12; ++i) {
     means.push_back(5 + (i * 7 % 12) / 4.0);
   }
@@ -87,6 +88,7 @@ BENCHMARK(dunnett_twelve)->Unit(benchmark::kMillisecond);
 void recovery_curve(benchmark::State& state) {
   Random random(2);
   std::vector<double> y;
+  y.reserve(40);
   const CurveModel curve = [](const std::vector<double>& b, std::size_t row) {
     return b[0] + (b[1] - b[0]) * std::exp(-b[2] * static_cast<double>(row));
   };
@@ -114,6 +116,7 @@ BENCHMARK(sample_sizes)->Unit(benchmark::kMicrosecond);
 
 void bootstrap_mean(benchmark::State& state) {
   std::vector<double> values;
+  values.reserve(50);
   for (int i = 0; i < 50; ++i) {
     values.push_back((i * i) % 37);
   }

@@ -43,6 +43,7 @@ Partition partition(const std::vector<int>& level) {
 
 Partition crossed(const Partition& a, const Partition& b) {
   std::vector<std::pair<std::size_t, std::size_t>> keys;
+  keys.reserve(a.of.size());
   for (std::size_t i = 0; i < a.of.size(); ++i) {
     keys.emplace_back(a.of[i], b.of[i]);
   }
@@ -56,6 +57,7 @@ Partition joined(const Partition& a, const Partition& b) {
     parent[root_of(parent, a.of[i])] = root_of(parent, a.classes() + b.of[i]);
   }
   std::vector<std::size_t> keys;
+  keys.reserve(a.of.size());
   for (const std::size_t one : a.of) {
     keys.push_back(root_of(parent, one));
   }

@@ -70,17 +70,20 @@ double tail_quantile(double p, Tail tail, const Probability& probability) {
   double high = low;
   double at_low = excess(low);
   double at_high = at_low;
-  for (double stride = 0.5; at_low > 0 && low > -700; stride *= 2) {
+  double stride = 0.5;
+  while (at_low > 0 && low > -700) {
     high = low;
     at_high = at_low;
     low -= stride;
     at_low = excess(low);
+    stride *= 2;
   }
-  for (double stride = 0.5; at_high < 0 && high < 700; stride *= 2) {
+  while (at_high < 0 && high < 700) {
     low = high;
     at_low = at_high;
     high += stride;
     at_high = excess(high);
+    stride *= 2;
   }
   if (at_low > 0 || at_high < 0) {
     return std::nan("");

@@ -21,8 +21,8 @@ std::optional<Problem> not_repeated(const DesignedTrial& trial, std::size_t time
     return Problem{"lost_plots", "y", std::to_string(anova.lost) + " missing",
                    "there at every time", ""};
   }
-  const Problem problem{"not_repeated", "layout", "without units measured once at every time",
-                        "units in the last stratum, each with one value at every time", ""};
+  Problem problem{"not_repeated", "layout", "without units measured once at every time",
+                  "units in the last stratum, each with one value at every time", ""};
   if (trial.strata.empty() || anova.strata.size() != trial.strata.size() + 1) {
     return problem;
   }

@@ -12,13 +12,14 @@ constexpr double kNothing = 1e-9;
 
 /// Row i: what `project` leaves of lost plot i alone.
 template <class Project> Matrix rows_of(const Filling& fill, std::size_t plots, Project project) {
-  Matrix rows(fill.lost.size(), plots);
+  Matrix rows(static_cast<Eigen::Index>(fill.lost.size()), static_cast<Eigen::Index>(plots));
   for (std::size_t i = 0; i < fill.lost.size(); ++i) {
     Column alone(plots, 0);
     alone[fill.lost[i]] = 1;
     const Column left = project(alone);
     for (std::size_t k = 0; k < plots; ++k) {
-      rows(i, k) = static_cast<double>(left[k]);
+      rows(static_cast<Eigen::Index>(i), static_cast<Eigen::Index>(k)) =
+          static_cast<double>(left[k]);
     }
   }
   return rows;

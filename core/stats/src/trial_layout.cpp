@@ -129,6 +129,7 @@ std::optional<Problem> add_strata(const DesignedTrial& trial, Layout& layout) {
 
 std::optional<Problem> not_balanced(const Layout& layout) {
   std::vector<std::pair<const std::string*, const Partition*>> all;
+  all.reserve(layout.strata.size() + layout.terms.size());
   for (const LayoutStratum& stratum : layout.strata) {
     all.emplace_back(&stratum.name, &stratum.units);
   }
