@@ -55,11 +55,13 @@ int size_for(const std::string& text) {
   return std::clamp(room / std::max(1, static_cast<int>(text.size())), 6, 15);
 }
 
-std::string cell_of(const Plot& plot, int x, int y, const char* tint) {
-  std::string cell = "<rect x=\"" + number(x) + "\" y=\"" + number(y) + "\" width=\"" +
-                     number(kCellWide) + "\" height=\"" + number(kCellHigh) + "\" fill=\"" + tint +
-                     "\" stroke=\"#444\"/>\n";
-  cell += text_at(x + 7, y + 17, 12, "", number(plot.number));
+std::string ground_of(int x, int y, const char* tint) {
+  return "<rect x=\"" + number(x) + "\" y=\"" + number(y) + "\" width=\"" + number(kCellWide) +
+         "\" height=\"" + number(kCellHigh) + "\" fill=\"" + tint + "\" stroke=\"#444\"/>\n";
+}
+
+std::string words_of(const Plot& plot, int x, int y) {
+  std::string cell = text_at(x + 7, y + 17, 12, "", number(plot.number));
   cell += text_at(x + kCellWide - 7, y + 17, 11, " text-anchor=\"end\" fill=\"#444\"",
                   plot.walk > 0 ? "walk " + number(plot.walk) : "");
   cell += text_at(x + 7, y + 38, size_for(plot.treatment), " font-weight=\"700\"", plot.treatment);
@@ -68,7 +70,7 @@ std::string cell_of(const Plot& plot, int x, int y, const char* tint) {
   return cell + (low.empty() ? "" : text_at(x + 7, y + 57, std::min(13, size_for(low)), "", low));
 }
 
-/// Lines from plot to plot in the order of the walk, drawn first so that words lie over them.
+/// Lines from plot to plot in the order of the walk, drawn before the words, which lie over them.
 std::string path_of(const BlockGrid& grid, int x, int y) {
   auto cells = grid.cells;
   std::sort(cells.begin(), cells.end(),
@@ -79,7 +81,7 @@ std::string path_of(const BlockGrid& grid, int x, int y) {
               number(y + cell.row * kCellHigh + kCellHigh - 7) + " ";
   }
   return "<polyline points=\"" + points +
-         "\" fill=\"none\" stroke=\"#444\" stroke-dasharray=\"2 4\"/>\n";
+         "\" fill=\"none\" stroke=\"#8a8a8a\" stroke-dasharray=\"2 4\"/>\n";
 }
 
 std::string block_of(const BlockGrid& grid, int x, int y, const std::vector<std::string>& names) {
@@ -87,10 +89,14 @@ std::string block_of(const BlockGrid& grid, int x, int y, const std::vector<std:
   for (const auto& cell : grid.cells) {
     const auto at = static_cast<std::size_t>(
         std::find(names.begin(), names.end(), cell.plot->treatment) - names.begin());
-    block += cell_of(*cell.plot, x + cell.column * kCellWide, y + kTitle + cell.row * kCellHigh,
-                     kTints.at(at % kTints.size()));
+    block += ground_of(x + cell.column * kCellWide, y + kTitle + cell.row * kCellHigh,
+                       kTints.at(at % kTints.size()));
   }
-  return block + path_of(grid, x, y + kTitle);
+  block += path_of(grid, x, y + kTitle);
+  for (const auto& cell : grid.cells) {
+    block += words_of(*cell.plot, x + cell.column * kCellWide, y + kTitle + cell.row * kCellHigh);
+  }
+  return block;
 }
 
 } // namespace

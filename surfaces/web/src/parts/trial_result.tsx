@@ -34,6 +34,7 @@ function Means(props: { comparison: TrialComparison; control: string }) {
           { head: c.letters, cell: (mean) => mean.letters },
         ]}
       />
+      {comparison.against_control.length > 0 && <h4>{w.control(control)}</h4>}
       {comparison.against_control.length > 0 && (
         <Table
           caption={w.control(control)}

@@ -24,7 +24,7 @@ export function useAnswer<T>() {
 export function AnswerPlace<T>(props: { state: State<T>; children: (value: T) => ComponentChildren }) {
   const { state } = props;
   return (
-    <div aria-live="polite">
+    <div aria-live="polite" class="trial-answer titled">
       {state.is === "working" && <p class="loading">{words.trials.working}</p>}
       {state.is === "failed" && <p class="notice" role="alert">{state.sentence}</p>}
       {state.is === "ready" && props.children(state.value)}

@@ -23,16 +23,15 @@ export function trialPoints(analysis: TrialAnalysis): Point[] {
   });
 }
 
-/** Lines are named at their ends, kept apart where they would touch. */
-function ends(points: Point[], names: string[], step: number): (Point & { at: number })[] {
-  const last = names
-    .flatMap((name) => points.filter((point) => point.name === name).slice(-1))
-    .sort((a, b) => a.mean - b.mean);
+/** Words that stand at `points`, each at least a step above the one below it. */
+function apart(points: Point[], step: number): (Point & { at: number })[] {
   let below = -Infinity;
-  return last.map((point) => {
-    below = Math.max(point.mean, below + step);
-    return { ...point, at: below };
-  });
+  return [...points]
+    .sort((a, b) => a.mean - b.mean)
+    .map((point) => {
+      below = Math.max(point.mean, below + step);
+      return { ...point, at: below };
+    });
 }
 
 export function drawTrial(analysis: TrialAnalysis, width: number, settings: Settings): Node[] {
@@ -45,14 +44,18 @@ export function drawTrial(analysis: TrialAnalysis, width: number, settings: Sett
   const height = 300;
   const colour = (name: string) => colours[names.indexOf(name) % colours.length] ?? ink.text;
   const marginRight = Math.min(width * 0.35, 20 + 8 * Math.max(...names.map((name) => name.length)));
-  const labels = ends(points, names, ((high - low + 2 * pad) / (height - 36)) * 17);
+  const step = ((high - low + 2 * pad) / (height - 36)) * 14;
+  const last = names.flatMap((name) => points.filter((point) => point.name === name).slice(-1));
+  const labels = apart(last, step * 1.2);
+  const letters = [...new Set(points.map((point) => point.day.getTime()))].flatMap((day) =>
+    apart(points.filter((point) => point.letters && point.day.getTime() === day), step));
   return [
     bare(Plot.plot({
       className: "plot",
       width, height,
       marginLeft: 34, marginRight, marginTop: 10, marginBottom: 26,
       x: { type: "utc", label: null },
-      y: { domain: [low - pad, Math.max(high + pad, ...labels.map((label) => label.at + pad))], label: null },
+      y: { domain: [low - pad, Math.max(high + pad, ...[...labels, ...letters].map((label) => label.at + pad))], label: null },
       symbol: { domain: names, range: names.map((_, i) => symbols[i % symbols.length] ?? "circle") },
       style: { fontSize: "13px", fontFamily: "inherit", color: ink.text, background: "none", overflow: "visible" },
       marks: [
@@ -64,9 +67,9 @@ export function drawTrial(analysis: TrialAnalysis, width: number, settings: Sett
           return [
             Plot.lineY(own, { x: "day", y: "mean", stroke: colour(name), strokeWidth: 2 }),
             Plot.dot(own, { x: "day", y: "mean", fill: colour(name), symbol: () => name, r: 4.5 }),
-            Plot.text(own, { x: "day", y: "mean", text: "letters", dy: -12, fill: ink.text, fontSize: 13 }),
           ];
         }),
+        Plot.text(letters, { x: "day", y: "at", text: "letters", dy: -12, fill: (letter: Point) => colour(letter.name), fontSize: 13, fontWeight: 600 }),
         Plot.text(labels, {
           x: "day", y: "at", text: "name", dx: 10, textAnchor: "start", fontSize: 14, fontWeight: 600,
           fill: (label: Point) => colour(label.name),
