@@ -1,0 +1,2 @@
+baize_test(NAME consistency_test
+           SOURCES ${CMAKE_CURRENT_LIST_DIR}/consistency_test.cpp USES consistency)
