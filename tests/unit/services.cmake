@@ -4,3 +4,5 @@ baize_test(NAME services_works_test SOURCES ${CMAKE_CURRENT_LIST_DIR}/services_w
            ${CMAKE_CURRENT_LIST_DIR}/services_work_lines_test.cpp USES services)
 baize_test(NAME services_records_test SOURCES ${CMAKE_CURRENT_LIST_DIR}/services_records_test.cpp
            ${CMAKE_CURRENT_LIST_DIR}/services_report_test.cpp USES services)
+baize_test(NAME services_observers_test
+           SOURCES ${CMAKE_CURRENT_LIST_DIR}/services_observers_test.cpp USES services)

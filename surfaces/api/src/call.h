@@ -36,6 +36,8 @@ Answer season_review(const Call& call);
 Answer works(const Call& call);
 Answer work_review(const Call& call);
 Answer visits(const Call& call);
+Answer observers_review(const Call& call);
+Answer consistency_review(const Call& call);
 Answer visit_detail(const Call& call);
 Answer visit_history(const Call& call);
 Answer import_files(const Call& call);

@@ -1,6 +1,8 @@
 // The handlers that read: from the store's snapshot to a service to its JSON.
+#include "baize/answers/consistency_review.h"
 #include "baize/answers/fields.h"
 #include "baize/answers/greens_review.h"
+#include "baize/answers/observers_review.h"
 #include "baize/answers/records_view.h"
 #include "baize/answers/season_review.h"
 #include "baize/answers/store.h"
@@ -102,6 +104,22 @@ Answer works(const Call& call) {
 Answer work_review(const Call& call) {
   return club_of(call).and_then([&](const Club& club) {
     return written(services::work_review(club->records, club->weather, call.ids[1], call.today));
+  });
+}
+
+Answer observers_review(const Call& call) {
+  return club_of(call).map([&](const Club& club) {
+    return reply(answers::to_json(services::observers_review(club->records, call.today)));
+  });
+}
+
+Answer consistency_review(const Call& call) {
+  const auto days = period_of(call);
+  if (!days) {
+    return tl::unexpected(days.error());
+  }
+  return club_of(call).map([&](const Club& club) {
+    return reply(answers::to_json(services::consistency_review(club->records, *days, call.today)));
   });
 }
 

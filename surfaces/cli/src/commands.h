@@ -21,5 +21,7 @@ void add_clubs(CLI::App& app, Session& session);
 void add_greens(CLI::App& app, Session& session);
 void add_visits(CLI::App& app, Session& session);
 void add_trial(CLI::App& app, Session& session);
+void add_observers(CLI::App& app, Session& session);
+void add_consistency(CLI::App& app, Session& session);
 
 } // namespace baize::cli

@@ -4,6 +4,8 @@ import type { ClubName } from "./api/schemas";
 import { Load } from "./parts/load";
 import { SettingsMenu } from "./parts/settings_menu";
 import { GreensPage } from "./pages/greens";
+import { ConsistencyPage } from "./pages/consistency";
+import { ObserversPage } from "./pages/observers";
 import { RecordsPage, visitsPerPage } from "./pages/records";
 import { TrialsPage } from "./pages/trials";
 import { VisitPageView } from "./pages/visit";
@@ -77,6 +79,8 @@ function Shell(props: {
           <nav aria-label={words.nav.label} class="places">
             <a href={linkTo({ page: "greens", club })} aria-current={here(["greens", "year"])}>{words.nav.greens}</a>
             <a href={linkTo({ page: "works", club })} aria-current={here(["works", "work"])}>{words.nav.works}</a>
+            <a href={linkTo({ page: "consistency", club })} aria-current={here(["consistency"])}>{words.nav.consistency}</a>
+            <a href={linkTo({ page: "observers", club })} aria-current={here(["observers"])}>{words.nav.observers}</a>
             <a href={linkTo({ page: "trials", club })} aria-current={here(["trials"])}>{words.nav.trials}</a>
             <a href={linkTo({ page: "records", club })} aria-current={here(["records", "visit"])}>{words.nav.records}</a>
           </nav>
@@ -176,6 +180,18 @@ function Page(props: { club: string; route: Route }) {
       return (
         <Load of={of} ask={() => api.work(club, route.work)}>
           {(review) => <WorkPage review={review} />}
+        </Load>
+      );
+    case "consistency":
+      return (
+        <Load of={of} ask={() => api.consistency(club)}>
+          {(review) => <ConsistencyPage review={review} />}
+        </Load>
+      );
+    case "observers":
+      return (
+        <Load of={of} ask={() => api.observers(club)}>
+          {(review) => <ObserversPage review={review} />}
         </Load>
       );
     case "trials":

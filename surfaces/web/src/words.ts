@@ -1,4 +1,6 @@
 // Every English text of the pages. Another language is another file of this shape.
+import { consistencyWords } from "./words_consistency";
+import { observersWords } from "./words_observers";
 import { trialsWords } from "./words_trials";
 import type { DayKind, Definition, Ledger } from "./api/schemas";
 
@@ -43,7 +45,7 @@ export const words = {
   loading: "Loading …",
   notMeasured: "not measured",
   unknown: "unknown",
-  nav: { label: "Pages", greens: "Greens", works: "Works", trials: "Trials", records: "Records" },
+  nav: { label: "Pages", greens: "Greens", works: "Works", trials: "Trials", consistency: "Consistency", observers: "Observers", records: "Records" },
   club: "Club",
   noClub: {
     title: "No club yet",
@@ -220,6 +222,10 @@ export const words = {
 
   report: {
     title: (club: string, year: number, ended: boolean) =>
+  consistency: consistencyWords,
+
+  observers: observersWords,
+
       `${club}: how true the greens rolled in ${year}${ended ? "" : " so far"}`,
     knownOn: (day: string) => `As known on ${day}.`,
     trueDays: "True days, green by green",

@@ -9,6 +9,7 @@ const there: [string, Route][] = [
   ["#/larkfield/greens/7/2025", { page: "year", club: "larkfield", green: "7", year: 2025 }],
   ["#/larkfield/works", { page: "works", club: "larkfield" }],
   ["#/larkfield/works/2025%2F03%3Acoring", { page: "work", club: "larkfield", work: "2025/03:coring" }],
+  ["#/larkfield/observers", { page: "observers", club: "larkfield" }],
   ["#/larkfield/records?green=7&from=2025-03-01", { page: "records", club: "larkfield", green: "7", from: "2025-03-01" }],
   ["#/larkfield/records/v%20%231", { page: "visit", club: "larkfield", visit: "v #1" }],
 ];
@@ -23,6 +24,8 @@ describe("routes", () => {
       { page: "year", club: odd, green: odd, year: 2024 },
       { page: "works", club: odd },
       { page: "work", club: odd, work: odd },
+      { page: "consistency", club: odd },
+      { page: "observers", club: odd },
       { page: "records", club: odd, green: odd, from: "2024-01-01", to: "2024-12-31", offset: 50 },
       { page: "visit", club: odd, visit: odd },
     ];

@@ -1,5 +1,5 @@
 import type {
-  ClubName, GreensReview, Refusal, SeasonReview, VisitDetail, VisitPage, WorkLine, WorkReview,
+  ClubName, ConsistencyReview, GreensReview, ObserversReview, Refusal, SeasonModel, SeasonReview, VisitDetail, VisitPage, WorkLine, WorkReview,
 } from "./schemas";
 import { words } from "../words";
 
@@ -61,6 +61,8 @@ export const api = {
   work: (club: string, work: string) => get<WorkReview>(`clubs/${id(club)}/works/${id(work)}`),
   // Field by field: the server refuses a query that holds anything else.
   visits: (club: string, { green, from, to, offset, limit }: VisitFilter) =>
+  consistency: (club: string) => get<ConsistencyReview>(`clubs/${id(club)}/consistency`),
+  observers: (club: string) => get<ObserversReview>(`clubs/${id(club)}/observers`),
     get<VisitPage>(`clubs/${id(club)}/visits`, { green, from, to, offset, limit }),
   visit: (club: string, visit: string) => get<VisitDetail>(`clubs/${id(club)}/visits/${id(visit)}`),
 };

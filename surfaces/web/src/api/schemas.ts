@@ -1,14 +1,24 @@
 import type { components } from "./types";
 
 type Schemas = components["schemas"];
+export type AgreementPoint = Schemas["AgreementPoint"];
 export type ClubName = Schemas["ClubName"];
+export type ConsistencyReview = Schemas["ConsistencyReview"];
 export type DayKind = Schemas["DayKind"];
 export type Definition = Schemas["Definition"];
+export type Estimate = Schemas["Estimate"];
+export type DirectionFinding = Schemas["DirectionFinding"];
+export type Figure = Schemas["Figure"];
 export type Fixture = Schemas["Fixture"];
 export type GreenCard = Schemas["GreenCard"];
 export type GreensReview = Schemas["GreensReview"];
 export type Ledger = Schemas["Ledger"];
 export type LossArea = Schemas["LossArea"];
+export type ModelDay = Schemas["ModelDay"];
+export type ModelWork = Schemas["ModelWork"];
+export type ObserverLine = Schemas["ObserverLine"];
+export type ObserversReview = Schemas["ObserversReview"];
+export type PairLine = Schemas["PairLine"];
 export type Parameter = Schemas["Parameter"];
 export type RecoveryInterval = Schemas["RecoveryInterval"];
 export type Refusal = Schemas["Refusal"];

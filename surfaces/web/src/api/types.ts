@@ -85,6 +85,23 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/clubs/{club}/greens/{green}/years/{year}/model": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The year as the season model estimates it, day by day, with a forecast. */
+        get: operations["seasonModel"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/clubs/{club}/works": {
         parameters: {
             query?: never;
@@ -111,6 +128,40 @@ export interface paths {
         };
         /** One work, green by green, with fall, recovery under each definition, and loss. */
         get: operations["workReview"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/clubs/{club}/observers": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** How the observers score the same balls, apart and in time. */
+        get: operations["observersReview"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/clubs/{club}/consistency": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Greens out of line, what differs between and within greens, out against back, speed against score. */
+        get: operations["consistencyReview"];
         put?: never;
         post?: never;
         delete?: never;
@@ -683,6 +734,8 @@ export interface components {
             /** @description One for each definition, in the order of Definition. */
             recovery: components["schemas"]["RecoveryInterval"][];
             area?: components["schemas"]["LossArea"];
+            /** @description Lasting recovery met the standard of its day, but not the work's day's. */
+            back_at_lower_standard: boolean;
             visits_after: number;
             /** @description Sentences. */
             notes: string[];
@@ -706,6 +759,121 @@ export interface components {
             losses: components["schemas"]["WorkLoss"][];
             /** @description Days of the period without a temperature. */
             weather_days_missing: number;
+        };
+        /** @description A number with its standard error and 95 % interval. */
+        Estimate: {
+            value: number;
+            standard_error: number;
+            low: number;
+            high: number;
+        };
+        /** @description Days until something is back; absent figures are not reached by the end of what was followed. */
+        Return: {
+            median?: number;
+            low?: number;
+            high?: number;
+            /** @description Chance of being back by then. */
+            share: number;
+            /** @description Days. */
+            followed: number;
+        };
+        /** @description One day as the model sees it, in the morning and for the mean of all observers. */
+        ModelDay: {
+            day: components["schemas"]["Day"];
+            /** @description After today; growth is normal for the day of the year. */
+            to_come: boolean;
+            closed: boolean;
+            standard: number;
+            score: components["schemas"]["Score"];
+            score_low: components["schemas"]["Score"];
+            score_high: components["schemas"]["Score"];
+            /** @description Without any loss. */
+            undisturbed: components["schemas"]["Score"];
+            undisturbed_low: components["schemas"]["Score"];
+            undisturbed_high: components["schemas"]["Score"];
+            /** @description That the level is at or above the standard. */
+            chance: number;
+            /** @description Points, in the order of works. */
+            losses: number[];
+        };
+        /** @description What the works of one day and surface cost, as the model sees it. */
+        ModelWork: {
+            /** @description Identifiers. */
+            works: string[];
+            label: string;
+            day: components["schemas"]["Day"];
+            /** @description Empty for the whole green. */
+            half: string;
+            /** @description Points. */
+            depth: components["schemas"]["Estimate"];
+            /** @description Per unit of the clock. */
+            rate: components["schemas"]["Estimate"];
+            /** @description Until half of the loss is gone. */
+            half_life: components["schemas"]["Estimate"];
+            /** @description Sum of the loss over all days, also those to come. */
+            score_days: components["schemas"]["Estimate"];
+            /** @description Until the loss is within the tolerance. */
+            growth_days_back: components["schemas"]["Estimate"];
+            /** @description Days from the work. */
+            within_tolerance: components["schemas"]["Return"];
+            /** @description Days from the work. */
+            at_standard: components["schemas"]["Return"];
+        };
+        ModelMethod: {
+            method: string;
+            /** @description Works at greens. */
+            losses: number;
+            /** @description Different days they were done on. */
+            work_days: number;
+            depth: components["schemas"]["Estimate"];
+            rate: components["schemas"]["Estimate"];
+            half_life: components["schemas"]["Estimate"];
+            /** @description False where the records say little of it. */
+            rate_determined: boolean;
+        };
+        ModelObserver: {
+            observer: string;
+            visits: number;
+            /** @description Points above the mean of all observers. */
+            above: components["schemas"]["Estimate"];
+        };
+        /** @description One green's year as the season model estimates it, beside what was measured. */
+        SeasonModel: {
+            club: string;
+            green: string;
+            green_name: string;
+            year: number;
+            /** @description The answer in plain words. */
+            sentence: string;
+            /**
+             * @description What losses decay with.
+             * @enum {string}
+             */
+            clock: "growth_days" | "calendar_days";
+            open_days: number;
+            /** @description Of the open days. */
+            true_days: components["schemas"]["Estimate"];
+            days: components["schemas"]["ModelDay"][];
+            works: components["schemas"]["ModelWork"][];
+            /** @description Days from today until at the standard; absent where it is there. */
+            forecast?: components["schemas"]["Return"];
+            methods: components["schemas"]["ModelMethod"][];
+            observers: components["schemas"]["ModelObserver"][];
+            /** @description Points of a whole day's play. */
+            play: components["schemas"]["Estimate"];
+            /** @description Standard deviation of a day's step of the undisturbed level, points. */
+            level_walk: components["schemas"]["Estimate"];
+            /** @description Of what all rolls of a visit share, points. */
+            visit_sd: components["schemas"]["Estimate"];
+            /** @description Of one line and direction about its green, points. */
+            line_sd: components["schemas"]["Estimate"];
+            /** @description Of one roll about its run, points. */
+            roll_sd: number;
+            /** @description A loss no greater than this is over, points. */
+            tolerance: number;
+            log_likelihood: number;
+            draws: number;
+            notes: string[];
         };
         /** @description A scored day before or after the work. */
         WorkDay: {
@@ -744,10 +912,14 @@ export interface components {
             greens: number;
             /** @description Mean fall over its greens that have a before and an after, points. */
             mean_depth?: number;
-            /** @description Lasting recovery, least last-below over its greens, days since the work. */
+            /** @description Lasting recovery, least last-below over the greens that are back, days since the work. */
             lasting_after_days?: number;
-            /** @description Lasting recovery, most first-back, days since the work; absent when any green is censored. */
+            /** @description Lasting recovery, most first-back over the greens that are back, days since the work. */
             lasting_by_days?: number;
+            /** @description Greens back at the standard to stay. */
+            back: number;
+            /** @description Of these, greens whose score would not have met the standard of the work's day. */
+            back_at_lower_standard: number;
             /** @description Greens whose recovery has no known right end. */
             censored: number;
             /** @description Mean loss over its greens, score-days; a least where losses_open is above 0. */
@@ -757,6 +929,201 @@ export interface components {
         };
         Works: {
             works: components["schemas"]["WorkLine"][];
+        };
+        /** @description A figure with its standard error and 95 % interval, where there is enough to tell them. */
+        Figure: {
+            value: number;
+            se?: number;
+            low?: number;
+            high?: number;
+        };
+        /** @description One observer against the others in one quarter. */
+        QuarterLean: {
+            year: number;
+            quarter: number;
+            sessions: number;
+            balls: number;
+            bias: components["schemas"]["Figure"];
+        };
+        /** @description A straight line in time through the sessions' mean differences. */
+        Slope: {
+            /** @description Points a year. */
+            per_year: number;
+            se: number;
+            low: number;
+            high: number;
+            /** @description Of a slope so far from 0 where there is none; two-sided. */
+            p: number;
+        };
+        /** @description One observer against those who scored the same balls. */
+        ObserverLine: {
+            observer: string;
+            name: string;
+            /** @description With a score, shared or not. */
+            visits: number;
+            /** @description Visits at which another observer scored the same balls. */
+            sessions: number;
+            balls: number;
+            /** @description Observers who scored the same balls. */
+            beside: string[];
+            sentence: string;
+            bias?: components["schemas"]["Figure"];
+            quarters: components["schemas"]["QuarterLean"][];
+            trend?: components["schemas"]["Slope"];
+            correction?: components["schemas"]["Figure"];
+        };
+        /** @description Items with one mean and one difference of two observers. */
+        AgreementPoint: {
+            mean: number;
+            /** @description First less second. */
+            difference: number;
+            items: number;
+        };
+        /** @description Shared balls that would give bias and limits to half_width either side. */
+        Needed: {
+            balls_for_bias: number;
+            sessions_for_bias: number;
+            balls_for_limits: number;
+            sessions_for_limits: number;
+            /** @description How many balls of a session do the work of one, for they are judged in one mood. */
+            design_effect: number;
+        };
+        /** @description Two observers over the same balls. Differences are first less second, in points. */
+        PairLine: {
+            first: string;
+            second: string;
+            sentence: string;
+            /** @description Items are means of runs, because one of the two writes only totals. */
+            of_runs: boolean;
+            items: number;
+            balls: number;
+            sessions: number;
+            bias?: components["schemas"]["Figure"];
+            equal_share?: number;
+            within_one?: number;
+            sd_within?: number;
+            sd_between?: number;
+            sd?: number;
+            lower_limit?: components["schemas"]["Figure"];
+            upper_limit?: components["schemas"]["Figure"];
+            kappa_quadratic?: components["schemas"]["Figure"];
+            kappa_linear?: components["schemas"]["Figure"];
+            icc?: components["schemas"]["Figure"];
+            concordance?: components["schemas"]["Figure"];
+            needed?: components["schemas"]["Needed"];
+            points: components["schemas"]["AgreementPoint"][];
+        };
+        /** @description Two observers at the same greens within days, not over the same balls: weaker evidence. */
+        NearbyLine: {
+            first: string;
+            second: string;
+            sentence: string;
+            /** @description Pairs of visits. */
+            pairs: number;
+            greens: number;
+            sd: number;
+            bias: components["schemas"]["Figure"];
+        };
+        /** @description How far the observers' eyes agree. */
+        ObserversReview: {
+            club: string;
+            sentence: string;
+            sessions: number;
+            balls: number;
+            /** @description Visits whose shared rolls nobody else has scored. */
+            waiting: number;
+            /** @description Points to either side that needed is worked out for. */
+            half_width: number;
+            nearby_days: number;
+            observers: components["schemas"]["ObserverLine"][];
+            pairs: components["schemas"]["PairLine"][];
+            nearby: components["schemas"]["NearbyLine"][];
+            alpha_ordinal?: components["schemas"]["Figure"];
+            alpha_interval?: components["schemas"]["Figure"];
+        };
+        VarianceLevel: {
+            /** @example visit */
+            name: string;
+            groups: number;
+            variance: number;
+            /** @description Of the sum of all levels. */
+            share: number;
+        };
+        /** @description Components of variance, outermost first; no levels where there is too little. */
+        VarianceParts: {
+            values: number;
+            mean?: number;
+            levels: components["schemas"]["VarianceLevel"][];
+        };
+        /** @description A green against the club's median on the same days: points, or metres for the speed. */
+        GreenStanding: {
+            days: number;
+            mean: number;
+            /** @description Median of the days' differences. */
+            level: number;
+            difference: components["schemas"]["Figure"];
+            robust_z?: number;
+            /** @description The robust z lies beyond 3.5. */
+            out_of_line: boolean;
+        };
+        GreenConsistency: {
+            green: string;
+            name: string;
+            score?: components["schemas"]["GreenStanding"];
+            speed?: components["schemas"]["GreenStanding"];
+            standard: number;
+            fast_but_not_true: boolean;
+        };
+        /**
+         * @description slope: balls run further one way at every visit; score_apart: one direction scores lower; changing: the apparent slope changes from visit to visit.
+         * @enum {string}
+         */
+        DirectionFinding: "too_few" | "alike" | "slope" | "score_apart" | "changing";
+        /** @description Out against back at one spot. */
+        SpotConsistency: {
+            green: string;
+            name: string;
+            spot: string;
+            finding: components["schemas"]["DirectionFinding"];
+            visits: number;
+            speeds: number;
+            score?: components["schemas"]["Figure"];
+            rise?: components["schemas"]["Figure"];
+            p?: number;
+            /** @description Corrected for the number of spots. */
+            p_all?: number;
+            rise_sd?: number;
+            p_changing?: number;
+        };
+        SpeedScore: {
+            green: string;
+            speed_m: number;
+            score: number;
+        };
+        RankCorrelation: {
+            pairs: number;
+            /** @description Greens. */
+            groups: number;
+            estimate: components["schemas"]["Figure"];
+        };
+        /** @description Are the greens alike, and alike within? */
+        ConsistencyReview: {
+            club: string;
+            days: components["schemas"]["Period"];
+            sentence: string;
+            /** @description Shared balls once. */
+            visits: number;
+            score_parts: components["schemas"]["VarianceParts"];
+            speed_parts: components["schemas"]["VarianceParts"];
+            greens: components["schemas"]["GreenConsistency"][];
+            spots: components["schemas"]["SpotConsistency"][];
+            speed_and_score?: components["schemas"]["RankCorrelation"];
+            points: components["schemas"]["SpeedScore"][];
+            /** @description Afternoon visits with a morning beside them. */
+            score_pairs: number;
+            afternoon_score?: components["schemas"]["Figure"];
+            speed_pairs: number;
+            afternoon_speed_m?: components["schemas"]["Figure"];
         };
         /** @description The ledgers of all greens added up, in green-days: 19 greens open on one day are 19. */
         LedgerTotals: {
@@ -1355,6 +1722,39 @@ export interface operations {
             404: components["responses"]["Refused"];
         };
     };
+    seasonModel: {
+        parameters: {
+            query?: {
+                /** @description The last day that counts as known. The server's own date when absent. */
+                today?: components["parameters"]["Today"];
+            };
+            header?: never;
+            path: {
+                /** @description Identifier of the club. */
+                club: components["parameters"]["Club"];
+                /** @description Identifier of the green. */
+                green: string;
+                /** @description Calendar year. */
+                year: number;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Estimates beside what was measured, each with its 95 % interval. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SeasonModel"];
+                };
+            };
+            304: components["responses"]["Same"];
+            400: components["responses"]["Refused"];
+            404: components["responses"]["Refused"];
+        };
+    };
     works: {
         parameters: {
             query?: {
@@ -1408,6 +1808,68 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["WorkReview"];
+                };
+            };
+            304: components["responses"]["Same"];
+            400: components["responses"]["Refused"];
+            404: components["responses"]["Refused"];
+        };
+    };
+    observersReview: {
+        parameters: {
+            query?: {
+                /** @description The last day that counts as known. The server's own date when absent. */
+                today?: components["parameters"]["Today"];
+            };
+            header?: never;
+            path: {
+                /** @description Identifier of the club. */
+                club: components["parameters"]["Club"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The comparison. Without shared rolls its sentence says what to do. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ObserversReview"];
+                };
+            };
+            304: components["responses"]["Same"];
+            400: components["responses"]["Refused"];
+            404: components["responses"]["Refused"];
+        };
+    };
+    consistencyReview: {
+        parameters: {
+            query?: {
+                /** @description First day; with neither from nor to the last 365 days. */
+                from?: string;
+                /** @description Last day. */
+                to?: string;
+                /** @description The last day that counts as known. The server's own date when absent. */
+                today?: components["parameters"]["Today"];
+            };
+            header?: never;
+            path: {
+                /** @description Identifier of the club. */
+                club: components["parameters"]["Club"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The comparison. With too little to compare its sentence says so. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ConsistencyReview"];
                 };
             };
             304: components["responses"]["Same"];

@@ -5,6 +5,8 @@ export type Route =
   | { page: "works"; club: string }
   | { page: "work"; club: string; work: string }
   | { page: "trials"; club: string }
+  | { page: "consistency"; club: string }
+  | { page: "observers"; club: string }
   | { page: "records"; club: string; green?: string; from?: string; to?: string; offset?: number }
   | { page: "visit"; club: string; visit: string }
   | { page: "lost"; path: string };
@@ -46,6 +48,8 @@ export function parseRoute(hash: string): Route {
       return { page: "year", club, green: first, year: Number(second) };
     if (place === "works" && !second)
       return first ? { page: "work", club, work: first } : { page: "works", club };
+    if (place === "consistency" && !first) return { page: "consistency", club };
+    if (place === "observers" && !first) return { page: "observers", club };
     if (place === "trials" && !first) return { page: "trials", club };
     if (place === "records" && !second)
       return first ? { page: "visit", club, visit: first } : records(club, query);
@@ -66,6 +70,10 @@ export function linkTo(route: Route): string {
       return to(route.club, "works");
     case "work":
       return to(route.club, "works", route.work);
+    case "consistency":
+      return to(route.club, "consistency");
+    case "observers":
+      return to(route.club, "observers");
     case "trials":
       return to(route.club, "trials");
     case "visit":
