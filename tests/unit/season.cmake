@@ -1,5 +1,13 @@
 baize_test(NAME season_test
            SOURCES ${CMAKE_CURRENT_LIST_DIR}/season_evaluate_test.cpp
                    ${CMAKE_CURRENT_LIST_DIR}/season_project_test.cpp
+                   ${CMAKE_CURRENT_LIST_DIR}/season_clip_test.cpp
                    ${CMAKE_CURRENT_LIST_DIR}/season_read_test.cpp
            USES season)
+baize_test(NAME season_truth_test
+           SOURCES ${CMAKE_CURRENT_LIST_DIR}/season_truth_test.cpp
+           USES season demo)
+# By hand: how often the intervals hold the truth (docs/evidence/season.md).
+baize_program(NAME season_calibration
+              SOURCES ${CMAKE_CURRENT_LIST_DIR}/season_calibration.cpp
+              USES season)

@@ -1,0 +1,253 @@
+// How often the season model's 95 % intervals hold the truth, on clubs drawn from
+// the model itself: three greens, one year, four works of two methods, two
+// observers, and visits as often as clubs make them. Run by hand; it writes the
+// table of docs/evidence/season.md:
+//   season_calibration [clubs a row] > docs/evidence/season.md
+#include "baize/season/project.h"
+#include "baize/stats/random.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <cstdio>
+#include <cstdlib>
+#include <string>
+
+namespace baize {
+namespace {
+
+const units::Day kFirst{19723}; // 2024-01-01
+constexpr int kDays = 365;
+constexpr double kRollSd = 0.6;
+constexpr std::array<double, 2> kRate{0.14, 0.24};
+constexpr std::array<double, 2> kDepth{2.2, 1.0};
+
+struct TrueGreen {
+  std::vector<double> score;
+  std::vector<double> undisturbed;
+  std::vector<double> depth;
+};
+
+struct Club {
+  green::Records records;
+  climate::Weather weather;
+  std::vector<TrueGreen> truth;
+};
+
+double growth_on(int day) {
+  return climate::growth_potential(11 - 8 * std::cos(6.2831853 * (day - 20) / 365.0),
+                                   climate::kCoolSeason);
+}
+
+struct WorkDay {
+  int day;
+  std::size_t method;
+};
+constexpr std::array<WorkDay, 4> kWorks{{{90, 0}, {160, 1}, {230, 0}, {285, 1}}};
+
+void add_ground(Club& club) {
+  for (int i = 0; i < kDays; ++i) {
+    climate::WeatherDay day;
+    day.day = kFirst + i;
+    day.tmean_c = 11 - 8 * std::cos(6.2831853 * (i - 20) / 365.0);
+    club.weather[day.day] = day;
+  }
+  for (const WorkDay& one : kWorks) {
+    green::Work work;
+    work.kind = one.method == 0 ? "coring" : "verticutting";
+    work.day = kFirst + one.day;
+    work.id = units::iso(work.day) + "/" + work.kind;
+    work.at = units::Minute{480};
+    club.records.works.push_back(work);
+  }
+}
+
+TrueGreen draw_green(stats::Random& random) {
+  TrueGreen green;
+  double level = 8.6 + 0.2 * random.normal();
+  for (const WorkDay& work : kWorks) {
+    green.depth.push_back(kDepth[work.method] * (1 + 0.25 * random.normal()));
+  }
+  std::array<double, 4> growth{};
+  for (int day = 0; day < kDays; ++day) {
+    level += 0.03 * random.normal();
+    double score = level;
+    for (std::size_t k = 0; k < kWorks.size(); ++k) {
+      growth[k] += day > kWorks[k].day ? growth_on(day) : 0;
+      if (day >= kWorks[k].day) {
+        score -= green.depth[k] * std::exp(-kRate[kWorks[k].method] * growth[k]);
+      }
+    }
+    green.undisturbed.push_back(level);
+    green.score.push_back(score);
+  }
+  return green;
+}
+
+green::Visit draw_visit(const std::string& green, int day, double level, stats::Random& random) {
+  green::Visit visit;
+  visit.green = green;
+  visit.day = kFirst + day;
+  visit.from = units::Minute{510};
+  visit.id = green + "/" + units::iso(visit.day);
+  const bool first = random.below(2) == 0;
+  visit.observer = first ? "first" : "second";
+  const double shared = level + (first ? 0.15 : -0.15) + 0.15 * random.normal();
+  for (const auto direction : {green::Direction::out, green::Direction::back}) {
+    green::Run run;
+    run.spot = "A";
+    run.direction = direction;
+    for (int ball = 1; ball <= 3; ++ball) {
+      green::Roll roll;
+      roll.order = ball;
+      roll.score =
+          std::clamp(static_cast<int>(std::lround(shared + kRollSd * random.normal())), 1, 10);
+      run.rolls.push_back(roll);
+    }
+    visit.runs.push_back(run);
+  }
+  return visit;
+}
+
+/// `skips`: after a good score the next visit is left out three times in four.
+Club draw_club(int every, bool skips, std::uint64_t stream) {
+  Club club;
+  stats::Random random(20240101, stream);
+  add_ground(club);
+  for (const std::string id : {"1", "2", "3"}) {
+    green::Green green;
+    green.id = id;
+    green.spots = {{"A", {}, ""}};
+    club.records.greens.push_back(green);
+    club.truth.push_back(draw_green(random));
+    bool good = false;
+    for (int day = static_cast<int>(random.below(static_cast<std::size_t>(every))); day < kDays;
+         day += every) {
+      if (skips && good && random.below(4) != 0) {
+        good = false;
+        continue;
+      }
+      const double level = club.truth.back().score[static_cast<std::size_t>(day)];
+      club.records.visits.push_back(draw_visit(id, day, level, random));
+      int sum = 0;
+      for (const green::Run& run : club.records.visits.back().runs) {
+        for (const green::Roll& roll : run.rolls) {
+          sum += roll.score.value_or(0);
+        }
+      }
+      good = sum >= 8 * 6 + 3;
+    }
+  }
+  return club;
+}
+
+struct Tally {
+  int inside = 0;
+  int all = 0;
+  double off = 0;
+  void add(double low, double high, double value, double truth) {
+    inside += low <= truth && truth <= high ? 1 : 0;
+    off += value - truth;
+    ++all;
+  }
+  void add(const season::Estimate& one, double truth) { add(one.low, one.high, one.value, truth); }
+};
+
+struct Row {
+  Tally score;
+  Tally depth;
+  Tally rate;
+  Tally observer;
+  Tally true_days;
+  int refused = 0;
+};
+
+void tally_green(Row& row, const season::SeasonFit& fit, const Club& club, std::size_t place) {
+  const auto year = season::project(fit, club.records, club.records.greens[place].id, "",
+                                    {kFirst, kFirst + (kDays - 1)}, {0});
+  const TrueGreen& truth = club.truth[place];
+  double true_days = 0;
+  for (std::size_t i = 0; i < year.days.size(); ++i) {
+    const season::DayEstimate& day = year.days[i];
+    row.score.add(day.score_low, day.score_high, day.score, truth.score[i]);
+    true_days += truth.score[i] >= day.standard ? 1 : 0;
+  }
+  row.true_days.add(year.true_days, true_days);
+  for (const season::WorkEstimate& work : year.works) {
+    for (std::size_t k = 0; k < kWorks.size(); ++k) {
+      if (kFirst + kWorks[k].day == work.loss.day) {
+        row.depth.add(work.depth, truth.depth[k]);
+      }
+    }
+  }
+}
+
+void tally_club(Row& row, const Club& club) {
+  season::Options options;
+  options.draws = 200;
+  const auto fit = season::fit_season(
+      season::read_model(club.records, club.weather, kFirst + (kDays - 1), options), options);
+  if (!fit.summary.usable) {
+    ++row.refused;
+    return;
+  }
+  for (std::size_t g = 0; g < fit.model.greens.size(); ++g) {
+    tally_green(row, fit, club, g);
+  }
+  for (const season::MethodEstimate& method : fit.methods) {
+    row.rate.add(method.rate, kRate[method.method == "coring" ? 0 : 1]);
+  }
+  for (const season::ObserverEstimate& one : fit.observers) {
+    row.observer.add(one.above, one.observer == "first" ? 0.15 : -0.15);
+  }
+}
+
+void print(const char* name, const Row& row, int clubs) {
+  const auto part = [](const Tally& tally) {
+    return 100.0 * tally.inside / std::max(tally.all, 1);
+  };
+  const auto off = [](const Tally& tally) { return tally.off / std::max(tally.all, 1); };
+  std::printf("| %s | %d | %.1f | %+.3f | %.1f | %+.3f | %.1f | %.1f | %.1f | %+.1f | %d |\n", name,
+              clubs, part(row.score), off(row.score), part(row.depth), off(row.depth),
+              part(row.rate), part(row.observer), part(row.true_days), off(row.true_days),
+              row.refused);
+  std::fflush(stdout);
+}
+
+void run(int clubs) {
+  std::puts("# How often the season model's intervals hold the truth\n\n"
+            "Clubs drawn from the model itself: three greens, one year, four works of two methods, "
+            "two observers, six rolls a visit. Share of 95 % intervals that hold the truth, in "
+            "per cent, and the mean of estimate less truth. Written by\n"
+            "`season_calibration` (`tests/unit/season_calibration.cpp`); its head says how.\n\n"
+            "| visits | clubs | daily score | off | depth | off | rate | observer | true days | "
+            "off, days | refused |\n|---|---|---|---|---|---|---|---|---|---|---|");
+  struct Setting {
+    const char* name;
+    int every;
+    bool skips;
+  };
+  constexpr std::array<Setting, 6> kSettings{{{"every day", 1, false},
+                                              {"every 2 days", 2, false},
+                                              {"every 4 days", 4, false},
+                                              {"every 7 days", 7, false},
+                                              {"every 14 days", 14, false},
+                                              {"every 4 days, fewer when it was good", 4, true}}};
+  std::uint64_t stream = 0;
+  for (const Setting& setting : kSettings) {
+    Row row;
+    for (int i = 0; i < clubs; ++i) {
+      tally_club(row, draw_club(setting.every, setting.skips, stream++));
+    }
+    print(setting.name, row, clubs);
+  }
+}
+
+} // namespace
+} // namespace baize
+
+int main(int argc, char** argv) {
+  const int clubs = argc > 1 ? std::atoi(argv[1]) : 100;
+  baize::run(std::max(clubs, 1));
+  return 0;
+}
