@@ -45,11 +45,14 @@ void MixedCriterion::meet_others(int group) {
   std::vector<double> half;
   for (int t = 1; t < moments_.terms; ++t) {
     const Cross& cross = moments_.cross[moments_.index(0, t)];
-    for (int e = cross.start[group]; e < cross.start[group + 1]; ++e) {
-      if (k == 1 && cross.columns == 1) {
-        *part++ = t_[0][0] * t_[t][0] * *cross.block(e) / factor_[group];
-        continue;
+    if (k == 1 && cross.columns == 1) {
+      const double scale = t_[0][0] * t_[t][0] / factor_[group];
+      for (int e = cross.start[group]; e < cross.start[group + 1]; ++e) {
+        *part++ = scale * cross.value[e];
       }
+      continue;
+    }
+    for (int e = cross.start[group]; e < cross.start[group + 1]; ++e) {
       half.resize(static_cast<std::size_t>(k * cross.columns));
       times(k, cross.columns, cross.block(e), t_[t].data(), half.data());
       transposed_times(k, t_[0].data(), cross.columns, half.data(), part);
