@@ -27,7 +27,10 @@ struct MixedMoments {
   /// Za' [q y] of each term: for each group (columns of a) by (fixed + 1).
   std::vector<std::vector<double>> response;
   int terms = 0;
-  std::size_t index(int a, int b) const { return static_cast<std::size_t>(a * terms + b); }
+  std::size_t index(int a, int b) const {
+    return static_cast<std::size_t>(a) * static_cast<std::size_t>(terms) +
+           static_cast<std::size_t>(b);
+  }
 };
 MixedMoments moments(const MixedDesign& design);
 
