@@ -29,6 +29,7 @@ const std::vector<Case> kCases{
     {kClub + "/greens?today=2024-05-01", "GreensReview"},
     {kClub + "/greens/2/years/2025", "SeasonReview"},
     {kClub + "/greens/2/years/2024?today=2024-05-01", "SeasonReview"},
+    {kClub + "/greens/2/years/2025/model", "SeasonModel"},
     {kClub + "/works", "Works"},
     {kClub + "/works/2024%2F1%3Acoring", "WorkReview"},
     {kClub + "/visits", "VisitPage"},

@@ -11,3 +11,7 @@ baize_test(NAME season_truth_test
 baize_program(NAME season_calibration
               SOURCES ${CMAKE_CURRENT_LIST_DIR}/season_calibration.cpp
               USES season)
+baize_test(NAME season_answer_test
+           SOURCES ${CMAKE_CURRENT_LIST_DIR}/season_answer_test.cpp
+                   ${CMAKE_CURRENT_LIST_DIR}/api_contract.cpp
+           USES answers demo PARTS yaml-cpp)

@@ -18,9 +18,9 @@ double mean_score(double level, double sd) {
 }
 
 TEST(SeasonClip, MattersOnlyNearTen) {
-  EXPECT_NEAR(mean_score(8.5, 0.65) - 8.5, 0, 0.001);
-  EXPECT_NEAR(mean_score(9.0, 0.65) - 9.0, -0.003, 0.002);
-  EXPECT_NEAR(mean_score(9.5, 0.65) - 9.5, -0.02, 0.006);
+  EXPECT_NEAR(mean_score(8.5, 0.65) - 8.5, -0.001, 0.0005);
+  EXPECT_NEAR(mean_score(9.0, 0.65) - 9.0, -0.011, 0.0005);
+  EXPECT_NEAR(mean_score(9.5, 0.65) - 9.5, -0.063, 0.0005);
   EXPECT_NEAR(mean_score(5.0, 0.65) - 5.0, 0, 0.001);
   // Not a check that cannot fail: at 10 a third of a point is gone.
   EXPECT_LT(mean_score(10, 0.65) - 10, -0.2);

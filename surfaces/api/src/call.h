@@ -33,6 +33,7 @@ Answer fields(const Call& call);
 Answer clubs(const Call& call);
 Answer greens_review(const Call& call);
 Answer season_review(const Call& call);
+Answer season_model(const Call& call);
 Answer works(const Call& call);
 Answer work_review(const Call& call);
 Answer visits(const Call& call);

@@ -4,6 +4,7 @@
 #include "baize/units/number.h"
 #include "commands.h"
 #include "losses.h"
+#include "season_model.h"
 #include "table.h"
 
 namespace baize::cli {
@@ -15,6 +16,7 @@ struct SeasonOptions {
   std::string green;
   int year = 0;
   std::string list = "visits";
+  bool model = false;
 };
 
 void print_visits(const Session& session, const services::SeasonReview& season) {
@@ -101,6 +103,10 @@ void tell_season(Session& session, const SeasonOptions& options) {
     return;
   }
   const auto green = green_id(open->records, options.green);
+  if (green && options.model) {
+    tell_season_model(session, open->records, open->weather, *green, options.year);
+    return;
+  }
   const auto season = green ? services::season_review(open->records, open->weather, *green,
                                                       options.year, session.ports.today)
                             : tl::unexpected(green.error());
@@ -138,6 +144,8 @@ void add_season(CLI::App& app, Session& session) {
       ->check(CLI::IsMember({"visits", "works", "losses", "days"}))
       ->capture_default_str()
       ->type_name("LIST");
+  command->add_flag("--model", options->model,
+                    "The year as the season model estimates it, day by day, with a forecast");
   on_call(*command, session, options, tell_season);
 }
 

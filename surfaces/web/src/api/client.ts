@@ -57,6 +57,8 @@ export const api = {
   greens: (club: string) => get<GreensReview>(`clubs/${id(club)}/greens`),
   season: (club: string, green: string, year: number) =>
     get<SeasonReview>(`clubs/${id(club)}/greens/${id(green)}/years/${year}`),
+  seasonModel: (club: string, green: string, year: number) =>
+    get<SeasonModel>(`clubs/${id(club)}/greens/${id(green)}/years/${year}/model`),
   works: async (club: string) => (await get<{ works: WorkLine[] }>(`clubs/${id(club)}/works`)).works,
   work: (club: string, work: string) => get<WorkReview>(`clubs/${id(club)}/works/${id(work)}`),
   // Field by field: the server refuses a query that holds anything else.

@@ -24,9 +24,11 @@ export type RecoveryInterval = Schemas["RecoveryInterval"];
 export type Refusal = Schemas["Refusal"];
 /** What the report carries inside itself. */
 export type ReportData = Schemas["ReportData"];
+export type Return = Schemas["Return"];
 export type Roll = Schemas["Roll"];
 export type Run = Schemas["Run"];
 export type RunSpeed = Schemas["RunSpeed"];
+export type SeasonModel = Schemas["SeasonModel"];
 export type SeasonReview = Schemas["SeasonReview"];
 export type RecordSource = Schemas["Source"];
 export type SpotDetail = Schemas["SpotDetail"];

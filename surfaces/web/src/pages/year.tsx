@@ -2,6 +2,7 @@ import type { GreensReview, SeasonReview } from "../api/schemas";
 import { Chart } from "../parts/chart";
 import { LedgerCalendar } from "../parts/ledger";
 import { Link } from "../parts/place";
+import { YearModel } from "../parts/season_model";
 import { YearTables } from "../parts/year_tables";
 import { YearWorks } from "../parts/year_works";
 import { number, shortDay } from "../state/format";
@@ -22,6 +23,7 @@ export function YearPage(props: { season: SeasonReview; review: GreensReview }) 
         <Years season={season} review={review} />
       </header>
       <YearPicture season={season} numbers />
+      {season.visits.length > 0 && <YearModel club={season.club} green={season.green} year={season.year} />}
       <LedgerCalendar ledger={season.ledger} numbers />
       <YearWorks season={season} />
     </article>

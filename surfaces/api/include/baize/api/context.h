@@ -1,6 +1,7 @@
 #pragma once
 
 #include "baize/api/clubs_cache.h"
+#include "baize/api/models_cache.h"
 #include "baize/services/sheets_port.h"
 #include "baize/services/store_port.h"
 #include "baize/services/trial_files_port.h"
@@ -34,6 +35,8 @@ struct Context {
   /// Names that the Host header may hold, without port. A page elsewhere that
   /// makes its own name lead to this machine is refused by it. Empty: any name.
   std::vector<std::string> hosts{"localhost", "127.0.0.1", "[::1]"};
+  /// Season models already fitted.
+  std::shared_ptr<ModelsCache> models = std::make_shared<ModelsCache>();
   /// Reads and writes the files of trials; null: trials are refused.
   const services::TrialFiles* trial_files = nullptr;
 };
