@@ -135,33 +135,4 @@ Lean lean_of(const SharedTable& table, const std::string& observer, double confi
   return lean;
 }
 
-GroupAlpha group_alpha(const SharedTable& table, stats::AlphaMetric metric, double confidence) {
-  GroupAlpha found;
-  const auto& items = metric == stats::AlphaMetric::ordinal ? table.rolls : table.runs;
-  found.items = static_cast<int>(items.size());
-  constexpr std::size_t kMostBlocks = 50;
-  const std::size_t sessions = table.sessions.size();
-  const std::size_t blocks = std::min(sessions, kMostBlocks);
-  const auto alpha_without = [&](std::optional<std::size_t> left_out) {
-    std::vector<std::vector<std::optional<double>>> ratings;
-    for (const SharedItem& item : items) {
-      if (!left_out || item.session * blocks / sessions != *left_out) {
-        ratings.push_back(item.scores);
-      }
-    }
-    return stats::krippendorff_alpha(ratings, metric, {confidence});
-  };
-  found.summary = alpha_without(std::nullopt).summary;
-  if (found.summary.usable) {
-    found.estimate = by_session(
-        blocks,
-        [&](std::optional<std::size_t> left_out) -> std::optional<double> {
-          const stats::Alpha alpha = alpha_without(left_out);
-          return alpha.summary.usable ? std::optional(alpha.value) : std::nullopt;
-        },
-        confidence, -1, 1);
-  }
-  return found;
-}
-
 } // namespace baize::observers
