@@ -15,8 +15,8 @@ struct Prior {
 /// What the season model believes beforehand, in one place. Each is wide enough
 /// to give way to a season's records, and narrow enough that a club with two
 /// works and forty visits gets an answer. Judged from the ranges that keepers
-/// report, common practice, no source; season_checks refits with all of them
-/// twice as wide and says what moved.
+/// report: common practice, no source. Fit again with wider() to see how much an
+/// answer leans on them.
 struct Priors {
   Prior observer{0, 0.5};                    ///< points an observer stands above the mean of all
   Prior play{-0.5, 0.5};                     ///< points of a whole day's play

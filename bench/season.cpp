@@ -1,0 +1,55 @@
+// The season model of the demo club: 19 greens, 3 years. One evaluation of the
+// likelihood, the whole fit with its draws, and one green's year. A second fit
+// costs what the first did: nothing is kept between clubs.
+#include "baize/demo/demo_club.h"
+#include "baize/season/project.h"
+
+#include <benchmark/benchmark.h>
+
+namespace baize {
+namespace {
+
+const demo::DemoClub& club() {
+  static const demo::DemoClub made = demo::make();
+  return made;
+}
+
+season::Model model() {
+  return season::read_model(club().records, club().weather, club().today);
+}
+
+void evaluate(benchmark::State& state) {
+  const season::Model read = model();
+  season::Parameters at;
+  at.rate.assign(read.methods.size(), 0.17);
+  at.typical_depth.assign(read.methods.size(), 1.3);
+  for (auto _ : state) {
+    benchmark::DoNotOptimize(season::evaluate(read, {}, at, false).log_likelihood);
+  }
+}
+BENCHMARK(evaluate)->Unit(benchmark::kMillisecond);
+
+void fit(benchmark::State& state) {
+  const auto clubs = state.range(0);
+  for (auto _ : state) {
+    for (std::int64_t i = 0; i < clubs; ++i) {
+      benchmark::DoNotOptimize(season::fit_season(model()).penalised);
+    }
+  }
+  state.SetItemsProcessed(state.iterations() * clubs);
+}
+BENCHMARK(fit)->Arg(1)->Arg(10)->Unit(benchmark::kMillisecond);
+
+void project(benchmark::State& state) {
+  const season::SeasonFit fitted = season::fit_season(model());
+  for (auto _ : state) {
+    benchmark::DoNotOptimize(
+        season::project(fitted, club().records, "7", "", units::calendar_year(2024)).open_days);
+  }
+}
+BENCHMARK(project)->Unit(benchmark::kMillisecond);
+
+} // namespace
+} // namespace baize
+
+BENCHMARK_MAIN();
