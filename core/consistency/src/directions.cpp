@@ -151,6 +151,7 @@ std::vector<SpotDirections> directions(const std::vector<VisitFigures>& visits, 
     }
     spot.speeds = static_cast<int>(found.rises.size());
     std::vector<double> rises;
+    rises.reserve(found.rises.size());
     for (const Rise& one : found.rises) {
       rises.push_back(one.value);
     }

@@ -62,7 +62,7 @@ std::optional<double> morning_beside(const Green& green, const VisitFigures& vis
     return std::nullopt;
   }
   if (before == nullptr || after == nullptr) {
-    return *((before == nullptr ? after : before)->*figure);
+    return (before == nullptr ? after : before)->*figure;
   }
   return (*(before->*figure) + *(after->*figure)) / 2;
 }

@@ -51,6 +51,7 @@ std::optional<double> spearman(const std::vector<double>& first,
 std::optional<RankCorrelation> rank_correlation(const std::vector<RankPair>& pairs,
                                                 double confidence) {
   std::vector<std::size_t> groups;
+  groups.reserve(pairs.size());
   for (const RankPair& pair : pairs) {
     groups.push_back(pair.group);
   }

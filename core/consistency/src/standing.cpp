@@ -84,6 +84,7 @@ void mark_out_of_line(std::vector<GreenStanding>& all) {
     return;
   }
   std::vector<double> levels;
+  levels.reserve(all.size());
   for (const GreenStanding& one : all) {
     levels.push_back(one.level);
   }

@@ -42,6 +42,7 @@ std::vector<Gap> gaps_of(const SharedTable& table, std::size_t observer) {
     }
   }
   std::vector<Gap> ordered;
+  ordered.reserve(gaps.size());
   for (const auto& [session, gap] : gaps) {
     ordered.push_back(gap);
   }
@@ -76,6 +77,7 @@ std::vector<QuarterLean> quarters_of(const std::vector<Gap>& gaps, double confid
     by_quarter[{date.year, (date.month + 2) / 3}].push_back(gap);
   }
   std::vector<QuarterLean> quarters;
+  quarters.reserve(by_quarter.size());
   for (const auto& [key, some] : by_quarter) {
     quarters.push_back({key.first, key.second, static_cast<int>(some.size()), balls_of(some),
                         bias_of(some, confidence)});
@@ -85,6 +87,7 @@ std::vector<QuarterLean> quarters_of(const std::vector<Gap>& gaps, double confid
 
 std::optional<Trend> trend_of(const std::vector<Gap>& gaps, double confidence) {
   std::vector<stats::LeastSquaresRow> rows;
+  rows.reserve(gaps.size());
   for (const Gap& gap : gaps) {
     rows.push_back({gap.sums.sum / gap.sums.n, {(gap.day - gaps.front().day) / kDaysInAYear}});
   }

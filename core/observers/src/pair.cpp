@@ -92,6 +92,7 @@ Parts parts_of(const std::vector<Pair>& pairs, bool of_runs, double confidence) 
 
 void limits(PairAgreement& found, const Parts& parts, double multiplier) {
   std::vector<Sums> sessions;
+  sessions.reserve(parts.of.size());
   for (const Part& part : parts.of) {
     sessions.push_back(part.differences);
   }
