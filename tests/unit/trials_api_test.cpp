@@ -58,7 +58,7 @@ TEST_F(Trials, TheComparisonFollowsTheContract) {
   EXPECT_EQ(contract::faults("TrialAnalysis", response.body), "");
   const json answer = json::parse(response.body);
   EXPECT_EQ(answer["evidence"], "randomised");
-  EXPECT_EQ(answer["back"]["treatments"].size(), 3U);
+  EXPECT_EQ(answer["back"]["treatments"].size(), 2U) << "the control never fell";
   EXPECT_EQ(answer["overall"]["comparisons"][0]["against_control"].size(), 2U);
   const auto plain = post("analyse", example());
   EXPECT_EQ(contract::faults("TrialAnalysis", plain.body), "");

@@ -44,6 +44,9 @@ units::Result<trials::AnalysisOptions> options_of(const Call& call) {
   }
   options.standard = *standard;
   options.confidence = *confidence;
+  if (auto problem = options.problem()) {
+    return tl::unexpected(*problem);
+  }
   return options;
 }
 
