@@ -30,6 +30,8 @@ void put_figures(WorkLine& line, const std::vector<LossHere>& losses) {
       ++line.censored;
       continue;
     }
+    ++line.back;
+    line.back_at_lower_standard += here.loss->back_at_lower_standard ? 1 : 0;
     least_after = std::min(least_after.value_or(lasting.after_days), lasting.after_days);
     most_by = std::max(most_by.value_or(*lasting.by_days), *lasting.by_days);
   }
@@ -39,10 +41,8 @@ void put_figures(WorkLine& line, const std::vector<LossHere>& losses) {
   if (areas > 0) {
     line.mean_score_days = area / areas;
   }
-  if (line.censored == 0) {
-    line.lasting_after_days = least_after;
-    line.lasting_by_days = most_by;
-  }
+  line.lasting_after_days = least_after;
+  line.lasting_by_days = most_by;
 }
 
 int greens_touched(const green::Records& records, const green::Work& work) {

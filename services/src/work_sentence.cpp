@@ -63,6 +63,12 @@ std::string half_of_them(std::vector<int> days) {
   return fmt::format(", half of them by day {}", *middle);
 }
 
+std::string lower_standard_sentence(int lower) {
+  return lower == 0 ? std::string()
+                    : fmt::format(" {} of them {} back only because the standard has fallen since.",
+                                  lower, lower == 1 ? "is" : "are");
+}
+
 std::string back_sentence(const std::vector<int>& first_back, const green::Work& work) {
   if (first_back.empty()) {
     return {};
@@ -108,6 +114,7 @@ std::string area_sentence(const Spread& area, int still_below, const green::Work
 struct Tally {
   Spread depth;
   std::vector<int> first_back;
+  int lower = 0; ///< of these, back only since the standard fell
   Spread area;
   int still_below = 0;
   int next_work = 0;
@@ -134,6 +141,7 @@ Tally tally(const std::vector<LossHere>& losses) {
     }
     if (lasting(loss).by_days) {
       sum.first_back.push_back(*lasting(loss).by_days);
+      sum.lower += loss.back_at_lower_standard ? 1 : 0;
     } else if (lasting(loss).censoring == recovery::Censoring::next_work) {
       ++sum.next_work;
     } else {
@@ -155,6 +163,7 @@ std::string work_sentence(const green::Work& work, const std::vector<LossHere>& 
   }
   const Tally sum = tally(losses);
   std::string text = depth_sentence(sum.depth, work) + back_sentence(sum.first_back, work) +
+                     lower_standard_sentence(sum.lower) +
                      open_sentences(sum.next_work, sum.record_ends, work) +
                      area_sentence(sum.area, sum.still_below, work);
   if (sum.no_before > 0) {

@@ -32,12 +32,12 @@ const std::vector<Case> kCases{
     {kClub + "/greens/2/years/2025/model", "SeasonModel"},
     {kClub + "/works", "Works"},
     {kClub + "/works/2024%2F1%3Acoring", "WorkReview"},
-    {kClub + "/visits", "VisitPage"},
     {kClub + "/observers", "ObserversReview"},
     {kClub + "/consistency", "ConsistencyReview"},
     {kClub + "/consistency?from=2025-01-01&to=2025-12-31", "ConsistencyReview"},
     {kClub + "/consistency?today=2001-01-01", "ConsistencyReview"},
     {kClub + "/observers?today=2024-05-01", "ObserversReview"},
+    {kClub + "/visits", "VisitPage"},
     {kClub + "/visits?green=2&from=2025-01-01&to=2025-03-31&offset=2&limit=5", "VisitPage"},
     {kClub + "/visits/v%2F1%3A25003", "VisitDetail"},
     {kClub + "/visits/v%2F1%3A25003/history", "History"}};

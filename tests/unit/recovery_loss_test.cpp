@@ -43,6 +43,27 @@ TEST(WorkLosses, EveryFigureNamesItsVisits) {
   EXPECT_THAT(interval(all[0], Definition::own_level).visits, ElementsAre("a2", "a3"));
 }
 
+// 22 points in 3 are 7.33: below 8, but enough from the day on which 7 is the standard.
+TEST(WorkLosses, SaysThatOnlyALowerStandardMadeItBack) {
+  auto records = one_work();
+  records.visits.pop_back();
+  records.visits.pop_back();
+  EXPECT_FALSE(losses(records)[0].back_at_lower_standard) << "not back at all";
+  green::Standard low;
+  low.score = 7;
+  low.from = units::MonthDay{5, 4};
+  low.to = units::MonthDay{12, 31};
+  records.standards = {{}, low};
+  const auto all = losses(records);
+  EXPECT_EQ(interval(all[0], Definition::lasting).by_days, 4);
+  EXPECT_TRUE(all[0].back_at_lower_standard);
+  EXPECT_THAT(
+      all[0].notes,
+      Contains("Back only since the standard fell: 7.33 on 2025-05-05 would not have met the "
+               "standard of the work's day, 8."));
+  EXPECT_FALSE(losses(one_work())[0].back_at_lower_standard);
+}
+
 TEST(WorkLosses, ToleranceMovesOwnLevelDepthAndArea) {
   Options options;
   options.own_level_tolerance = 1.0 / 3; // 8 - 1/3 = 23/3: the visit of 22 points in 3 is below

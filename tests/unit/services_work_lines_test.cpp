@@ -43,7 +43,10 @@ TEST(WorkLines, SpansTheGreens) {
   EXPECT_DOUBLE_EQ(*lines[0].mean_score_days, 12);
   EXPECT_EQ(lines[0].losses_open, 0);
   add_visit(records, "2", kWork + 25, 60);
-  EXPECT_FALSE(services::work_lines(records, {}, day(2025, 7, 1))[0].lasting_by_days);
+  const auto fallen = services::work_lines(records, {}, day(2025, 7, 1))[0];
+  EXPECT_EQ(fallen.lasting_by_days, 10) << "of the green that is back";
+  EXPECT_EQ(fallen.back, 1);
+  EXPECT_EQ(fallen.censored, 1);
 }
 
 // Green 1 never came back: its 10 x 2 points count, and the mean says it is a least.

@@ -135,7 +135,10 @@ std::string nearest(std::string_view word, const std::vector<std::string>& known
   std::string best;
   std::size_t least = std::string::npos;
   for (const std::string& candidate : known) {
-    const std::size_t letters = distance(word.substr(0, 64), candidate);
+    // "area" means area_m2, whatever shorter word has fewer other letters.
+    const bool begins = candidate.size() > word.size() && candidate.starts_with(word) &&
+                        candidate[word.size()] == '_';
+    const std::size_t letters = begins ? 0 : distance(word.substr(0, 64), candidate);
     if (letters < least) {
       least = letters;
       best = candidate;

@@ -49,6 +49,13 @@ void about_figures(std::vector<std::string>& notes, const WorkLoss& loss, const 
     notes.push_back("Never seen below its own level: the first scored day after the work, " +
                     iso(after.days.front().day) + ", was already back.");
   }
+  if (loss.back_at_lower_standard) {
+    const DayScore& back = after.days[first_back(after, Definition::lasting)];
+    notes.push_back("Back only since the standard fell: " + units::show_number(back.score, 2) +
+                    " on " + iso(back.day) +
+                    " would not have met the standard of the work's day, " +
+                    units::write_number(loss.standard) + ".");
+  }
   if (std::all_of(after.true_day.begin(), after.true_day.end(), [](bool b) { return b; })) {
     notes.push_back("No scored day after the work was below the standard.");
   }

@@ -51,6 +51,7 @@ Json to_json(const recovery::WorkLoss& loss) {
       .put("depth", loss.depth)
       .nest("recovery", list(recovery, interval))
       .put("area", loss.area, area)
+      .put("back_at_lower_standard", loss.back_at_lower_standard)
       .put("visits_after", loss.visits_after)
       .nest("notes", list(loss.notes))
       .done();

@@ -36,6 +36,8 @@ Json work_line(const services::WorkLine& line) {
       .put("mean_depth", line.mean_depth)
       .put("lasting_after_days", line.lasting_after_days)
       .put("lasting_by_days", line.lasting_by_days)
+      .put("back", line.back)
+      .put("back_at_lower_standard", line.back_at_lower_standard)
       .put("censored", line.censored)
       .put("mean_score_days", line.mean_score_days)
       .put("losses_open", line.losses_open)

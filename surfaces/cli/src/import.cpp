@@ -76,8 +76,11 @@ units::Result<Gathered> gather(const Session& session, const ImportOptions& opti
     progress.step("checking records");
     all.sheets = session.ports.sheets->read(all.files, session.ports.today);
   }
-  if (auto settled = settle_club(options, all.sheets.records); !settled) {
-    return tl::unexpected(settled.error());
+  // A file that could not be read says nothing of its club: its own problems come first.
+  if (all.sheets.problems.empty()) {
+    if (auto settled = settle_club(options, all.sheets.records); !settled) {
+      return tl::unexpected(settled.error());
+    }
   }
   if (!options.weather.empty()) {
     progress.step("reading weather");

@@ -75,6 +75,9 @@ export const words = {
     orders: { walk: "Walking order", lowest: "Lowest score first", waiting: "Longest unvisited first" },
     green: "Green", score: "Score", speed: "Speed", recent: "Last scored days", work: "Last disruptive work",
     trueDays: "True days this year",
+    lowest: "Below the standard when last scored:",
+    stale: "Not visited for over four weeks:",
+    days: (days: number) => count(days, "day"),
     never: "never visited", notScored: "not scored",
     visited: (days: number) => (days === 0 ? "visited today" : `visited ${count(days, "day")} ago`),
     since: (days: number) => (days === 0 ? "today" : `${count(days, "day")} since`),
@@ -131,6 +134,7 @@ export const words = {
     censored: (n: number) => `${count(n, "green")} without a known end`,
     points: (n: string) => `${n} points`,
     scoreDays: (n: string) => `${n} score-days`,
+    backOf: (back: number, all: number) => `${back} of ${count(all, "green")}`,
     scoreDaysAtLeast: (n: string) => `at least ${n} score-days`,
     empty: "No work is on record yet.",
     noDisruptive: "No disruptive work is on record yet.",
@@ -218,14 +222,14 @@ export const words = {
     season: (year: number) => `The green's year ${year}`,
   },
 
-  table: { numbers: "The numbers", visit: "Visit", day: "Day", spread: "Lowest to highest", month: "Month", rolls: "Rolls" },
-
-  report: {
-    title: (club: string, year: number, ended: boolean) =>
   consistency: consistencyWords,
 
   observers: observersWords,
 
+  table: { numbers: "The numbers", visit: "Visit", day: "Day", spread: "Lowest to highest", month: "Month", rolls: "Rolls" },
+
+  report: {
+    title: (club: string, year: number, ended: boolean) =>
       `${club}: how true the greens rolled in ${year}${ended ? "" : " so far"}`,
     knownOn: (day: string) => `As known on ${day}.`,
     trueDays: "True days, green by green",

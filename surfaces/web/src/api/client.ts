@@ -61,10 +61,10 @@ export const api = {
     get<SeasonModel>(`clubs/${id(club)}/greens/${id(green)}/years/${year}/model`),
   works: async (club: string) => (await get<{ works: WorkLine[] }>(`clubs/${id(club)}/works`)).works,
   work: (club: string, work: string) => get<WorkReview>(`clubs/${id(club)}/works/${id(work)}`),
-  // Field by field: the server refuses a query that holds anything else.
-  visits: (club: string, { green, from, to, offset, limit }: VisitFilter) =>
   consistency: (club: string) => get<ConsistencyReview>(`clubs/${id(club)}/consistency`),
   observers: (club: string) => get<ObserversReview>(`clubs/${id(club)}/observers`),
+  // Field by field: the server refuses a query that holds anything else.
+  visits: (club: string, { green, from, to, offset, limit }: VisitFilter) =>
     get<VisitPage>(`clubs/${id(club)}/visits`, { green, from, to, offset, limit }),
   visit: (club: string, visit: string) => get<VisitDetail>(`clubs/${id(club)}/visits/${id(visit)}`),
 };

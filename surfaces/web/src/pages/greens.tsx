@@ -19,14 +19,54 @@ export function ordered(greens: GreenCard[], order: Order): GreenCard[] {
   return copy;
 }
 
+const kStaleDays = 28;
+
+/** Greens below the standard, lowest first, and those not looked at for four weeks. */
+export function toLookAt(greens: GreenCard[]): { low: GreenCard[]; stale: GreenCard[] } {
+  const low = ordered(greens.filter((card) => card.at_standard === false), "lowest");
+  const stale = ordered(greens.filter((card) => (card.days_since_visit ?? Infinity) > kStaleDays), "waiting");
+  return { low, stale };
+}
+
+function Named(props: { text: string; cards: GreenCard[]; review: GreensReview; shown: (card: GreenCard) => string }) {
+  const { cards, review } = props;
+  if (cards.length === 0) return null;
+  return (
+    <p class="look-at">
+      {props.text}{" "}
+      {cards.map((card, i) => {
+        const year = dayParts(card.last_visit ?? review.today).year;
+        return (
+          <span key={card.green}>
+            {i > 0 && ", "}
+            <Link to={{ page: "year", club: review.club, green: card.green, year }}>{card.name}</Link> {props.shown(card)}
+          </span>
+        );
+      })}
+    </p>
+  );
+}
+
+/** Kept while the page is open, so that going back does not lose it. */
+let lastOrder: Order = "walk";
+
 export function GreensPage(props: { review: GreensReview }) {
   const { review } = props;
-  const [order, setOrder] = useState<Order>("walk");
+  const [order, setOrder] = useState<Order>(lastOrder);
+  const settings = useSettings();
+  const { low, stale } = toLookAt(review.greens);
   return (
     <article class="greens">
       <header class="page-head">
         <p class="over">{w.asOf(longDay(review.today))}</p>
         <h1 tabIndex={-1}>{review.headline}</h1>
+        <Named text={w.lowest} cards={low} review={review} shown={(card) => `(${score(card.score ?? 0, settings)})`} />
+        <Named
+          text={w.stale}
+          cards={stale}
+          review={review}
+          shown={(card) => (card.days_since_visit === undefined ? "" : `(${w.days(card.days_since_visit)})`)}
+        />
       </header>
       <div class="bar">
         <p class="quiet key">
@@ -34,7 +74,10 @@ export function GreensPage(props: { review: GreensReview }) {
         </p>
         <label class="pick">
           {w.order}{" "}
-          <select value={order} onChange={(event) => setOrder(event.currentTarget.value as Order)}>
+          <select value={order} onChange={(event) => {
+              lastOrder = event.currentTarget.value as Order;
+              setOrder(lastOrder);
+            }}>
             {Object.entries(w.orders).map(([value, text]) => (
               <option key={value} value={value}>
                 {text}
@@ -90,7 +133,9 @@ function Card(props: { review: GreensReview; card: GreenCard }) {
             <span class="figure">
               <Sign true={card.at_standard ?? false} /> {score(card.score, settings)}
             </span>
-            <span class="quiet">{card.at_standard ? w.at : w.below}</span>
+            <span class="quiet">
+              {card.at_standard ? w.at : w.below}, {score(card.standard, settings)}
+            </span>
           </>
         )}
       </div>

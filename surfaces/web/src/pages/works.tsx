@@ -10,9 +10,11 @@ export const newestFirst = (works: WorkLine[]) =>
   [...works].sort((a, b) => b.work.day.localeCompare(a.work.day) || a.work.id.localeCompare(b.work.id));
 
 export function lasting(line: WorkLine): string {
-  const { lasting_after_days: after, lasting_by_days: by, censored } = line;
-  if (after !== undefined && by !== undefined) return words.work.withinDays(after, by);
-  return censored > 0 ? w.censored(censored) : "";
+  const { lasting_after_days: after, lasting_by_days: by, back, censored } = line;
+  if (after === undefined || by === undefined) return censored > 0 ? w.censored(censored) : "";
+  const days = words.work.withinDays(after, by);
+  if (censored === 0) return days;
+  return `${w.backOf(back, back + censored)}, ${days}`;
 }
 
 /** The three costs of a work as a row of figures. */

@@ -111,7 +111,10 @@ struct WorkLoss {
       depth; ///< before less trough; 0 where it was never seen below its own level
   std::array<RecoveryInterval, 4> recovery; ///< in the order of kDefinitions
   std::optional<LossArea> area;             ///< absent where there is no score before or none after
-  int visits_after = 0;                     ///< scored visits up to the horizon, not days
+  /// Lasting recovery met the standard of its day, but not the work's day's: the
+  /// standard fell in between.
+  bool back_at_lower_standard = false;
+  int visits_after = 0;           ///< scored visits up to the horizon, not days
   std::vector<std::string> notes; ///< sentences: "No score before ...", "No visit after ..."
 };
 
