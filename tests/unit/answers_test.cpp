@@ -157,8 +157,19 @@ TEST(Answers, WorkReviewAndLines) {
   review.greens = {{"7th", a_loss(), {{kDay - 3, -3, 9, 6, {"v:0"}}}}};
   EXPECT_EQ(faults("WorkReview", review), "");
   EXPECT_EQ(faults("Works", std::vector<services::WorkLine>{}), "");
-  const services::WorkLine line{
-      a_work(), "coring 13 mm", green::WorkClass::disruptive, 3, 2.5, 8, 21, 1, 30.5};
+  services::WorkLine line;
+  line.work = a_work();
+  line.label = "coring 13 mm";
+  line.work_class = green::WorkClass::disruptive;
+  line.greens = 3;
+  line.mean_depth = 2.5;
+  line.lasting_after_days = 8;
+  line.lasting_by_days = 21;
+  line.back = 2;
+  line.back_at_lower_standard = 1;
+  line.censored = 1;
+  line.mean_score_days = 30.5;
+  line.losses_open = 1;
   EXPECT_EQ(faults("Works", std::vector<services::WorkLine>{line, {}}), "");
 }
 
