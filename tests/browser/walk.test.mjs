@@ -23,7 +23,7 @@ for (const [name, viewport] of [["desk", desk], ["phone", phone]]) {
     assert.equal(await page.locator(".card").count(), review.greens.length);
 
     const card = review.greens.find((one) => one.last_work && one.score !== undefined);
-    await page.getByRole("link", { name: card.name, exact: true }).click();
+    await page.locator(".cards").getByRole("link", { name: card.name, exact: true }).click();
     await page.waitForURL(/greens\/[^/]+\/\d{4}$/);
     await drawn(page);
     const year = Number(/(\d{4})$/.exec(page.url())[1]);
