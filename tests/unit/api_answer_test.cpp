@@ -32,10 +32,6 @@ const std::vector<Case> kCases{
     {kClub + "/greens/2/years/2025/model", "SeasonModel"},
     {kClub + "/works", "Works"},
     {kClub + "/works/2024%2F1%3Acoring", "WorkReview"},
-    {kClub + "/methods", "MethodsReview"},
-    {kClub + "/methods?definition=at_standard&kind=coring&by=tine_diameter&cuts=8,12"
-             "&alongside=brushing,blowing",
-     "MethodsReview"},
     {kClub + "/observers", "ObserversReview"},
     {kClub + "/consistency", "ConsistencyReview"},
     {kClub + "/consistency?from=2025-01-01&to=2025-12-31", "ConsistencyReview"},
