@@ -53,7 +53,8 @@ TEST_F(TrialCommands, AnalyseAnswersTheWorkedExample) {
   auto csv = words;
   csv.emplace_back("--csv");
   EXPECT_EQ(bench.run(csv), 0);
-  EXPECT_EQ(bench.out().rfind("day,of,treatment,mean,plots,letters,p\nall,treatment,none,", 0), 0U)
+  EXPECT_EQ(bench.out().rfind("day,of,treatment,mean,plots,letters,p\r\nall,treatment,none,", 0),
+            0U)
       << bench.out();
 }
 

@@ -13,10 +13,10 @@ struct AftTest {
 
 /// Do the last `tested` covariates do nothing? S' I^-1 S at the fit without them,
 /// S the slopes in coefficients / scale and 1 / scale, I minus the second
-/// derivatives there, which in these are never negative. Rao CR (1948) Proc. Camb. Phil. Soc. 44:50-57. Holds also where the full
-/// fit runs away (nothing of one group has ended).
-/// Refuses and is degenerate as fit_aft of all but the tested; also
-/// "tested_out_of_range" (from 1 to the count of covariates) and "singular_design".
+/// derivatives there, which in these are never negative. Rao CR (1948) Proc. Camb. Phil. Soc.
+/// 44:50-57. Holds also where the full fit runs away (nothing of one group has ended). Refuses and
+/// is degenerate as fit_aft of all but the tested; also "tested_out_of_range" (from 1 to the count
+/// of covariates) and "singular_design".
 AftTest aft_score_test(const std::vector<AftObservation>& observations, int tested,
                        const AftOptions& options = {});
 
