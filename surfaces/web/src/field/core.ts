@@ -1,0 +1,77 @@
+// The core on the phone: the same C++ as in the server, as a WebAssembly module.
+// JSON text goes in and comes out; what each function takes and gives stands in
+// surfaces/wasm/functions.json.
+import address from "baize-core.wasm?url";
+import type { Functions, Problem } from "./core_types";
+
+/** What a function gives, or the one problem that kept it from answering. */
+export type Answer<T> = { ok: T; problem?: undefined } | { ok?: undefined; problem: Problem };
+
+export type Core = {
+  [Name in keyof Functions]: (takes: Functions[Name]["takes"]) => Answer<Functions[Name]["gives"]>;
+};
+
+/** A block is four bytes of size (little-endian), then so many bytes of UTF-8. */
+interface Module {
+  memory: WebAssembly.Memory;
+  _initialize(): void;
+  /** Room for so many bytes; 0 where there is none. */
+  take(size: number): number;
+  give_back(block: number): void;
+  [name: string]: unknown;
+}
+type Exported = (text: number, size: number) => number;
+
+const noRoom: Problem = {
+  code: "no_room",
+  field: "",
+  value: "",
+  rule: "small enough for this phone's memory",
+  sentence: "There is not enough memory on this phone for that.",
+};
+
+function caller(module: Module, name: string) {
+  const exported = module[name] as Exported;
+  return (takes: unknown): Answer<never> => {
+    const sent = new TextEncoder().encode(JSON.stringify(takes));
+    const text = module.take(sent.length);
+    if (text === 0) return { problem: noRoom };
+    new Uint8Array(module.memory.buffer).set(sent, text);
+    const block = exported(text, sent.length);
+    module.give_back(text);
+    if (block === 0) return { problem: noRoom };
+    // Memory may have grown and moved: looked at anew.
+    const size = new DataView(module.memory.buffer).getUint32(block, true);
+    const answer = new TextDecoder().decode(new Uint8Array(module.memory.buffer, block + 4, size));
+    module.give_back(block);
+    return JSON.parse(answer);
+  };
+}
+
+/** The core from the module's bytes. It asks nothing of its surroundings. */
+export async function coreFrom(bytes: BufferSource): Promise<Core> {
+  const { instance } = await WebAssembly.instantiate(bytes, {});
+  const module = instance.exports as unknown as Module;
+  module._initialize();
+  const names = Object.keys(module).filter(
+    (name) => !["memory", "_initialize", "take", "give_back"].includes(name),
+  );
+  return Object.fromEntries(names.map((name) => [name, caller(module, name)])) as unknown as Core;
+}
+
+let loaded: Promise<Core> | undefined;
+
+/** The core, fetched once; a fetch that failed is tried again at the next call. */
+export function loadCore(): Promise<Core> {
+  loaded ??= fetched().catch((problem) => {
+    loaded = undefined;
+    throw problem;
+  });
+  return loaded;
+}
+
+async function fetched(): Promise<Core> {
+  const response = await fetch(address);
+  if (!response.ok) throw new Error(`${address}: ${response.status}`);
+  return coreFrom(await response.arrayBuffer());
+}
