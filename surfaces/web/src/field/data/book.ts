@@ -1,0 +1,195 @@
+import { openDB, type DBSchema, type IDBPDatabase } from "idb";
+import type { Deed, Draft, Entry, Row } from "./entries";
+import { foldThing, type Thing } from "./fold";
+import { uuid } from "./uuid";
+
+/** What the server said of one entry. */
+export interface Acknowledged {
+  id: string;
+  kept: boolean;
+  sentence?: string;
+}
+export interface VisitState {
+  visit: string;
+  state: "accepted" | "refused" | "open";
+  problems: string[];
+  conflicts: number;
+}
+interface Shelves extends DBSchema {
+  entries: { key: number; value: Row; indexes: { id: string } };
+  acknowledged: { key: string; value: Acknowledged };
+  visits: { key: string; value: VisitState };
+  received: { key: string; value: { id: string; club: string; entry: Entry } };
+  kept: { key: string; value: unknown };
+}
+export const shelfName = "baize-field";
+const version = 1;
+
+/**
+ * The journal: rows are only ever added, each written to the phone's storage
+ * before `write` returns. Everything the screens show is derived from here.
+ */
+export class Book {
+  rows: Row[] = [];
+  readonly acknowledged = new Map<string, Acknowledged>();
+  readonly visitStates = new Map<string, VisitState>();
+  readonly received = new Map<string, { club: string; entry: Entry }>();
+  phone = "";
+  private readonly kept = new Map<string, unknown>();
+  private readonly byThing = new Map<string, Entry[]>();
+  private readonly folded = new Map<string, Thing>();
+  private readonly watchers = new Set<() => void>();
+  private queue: Promise<unknown> = Promise.resolve();
+  changes = 0;
+
+  private constructor(private readonly shelves: IDBPDatabase<Shelves>, private readonly now: () => number) {}
+
+  static async open(now: () => number = Date.now, name = shelfName): Promise<Book> {
+    const shelves = await openDB<Shelves>(name, version, {
+      upgrade(fresh) {
+        fresh.createObjectStore("entries", { keyPath: "seq", autoIncrement: true }).createIndex("id", "entry.id", { unique: true });
+        fresh.createObjectStore("acknowledged", { keyPath: "id" });
+        fresh.createObjectStore("visits", { keyPath: "visit" });
+        fresh.createObjectStore("received", { keyPath: "id" });
+        fresh.createObjectStore("kept");
+      },
+    });
+    const book = new Book(shelves, now);
+    await book.read();
+    return book;
+  }
+
+  close(): void {
+    this.shelves.close();
+  }
+
+  private async read(): Promise<void> {
+    const all = this.shelves.transaction(["entries", "acknowledged", "visits", "received", "kept"]);
+    this.rows = await all.objectStore("entries").getAll();
+    for (const one of await all.objectStore("acknowledged").getAll()) this.acknowledged.set(one.id, one);
+    for (const one of await all.objectStore("visits").getAll()) this.visitStates.set(one.visit, one);
+    for (const one of await all.objectStore("received").getAll()) this.received.set(one.id, one);
+    const keys = await all.objectStore("kept").getAllKeys();
+    const values = await all.objectStore("kept").getAll();
+    keys.forEach((key, at) => this.kept.set(key, values[at]));
+    for (const { entry } of this.received.values()) this.index(entry);
+    for (const { entry } of this.rows) this.index(entry);
+    const phone = this.kept.get("phone");
+    this.phone = typeof phone === "string" ? phone : uuid();
+    if (!phone) await this.keep("phone", this.phone);
+  }
+
+  private index(entry: Entry): void {
+    const all = this.byThing.get(entry.thing) ?? [];
+    if (all.some((one) => one.id === entry.id)) return;
+    this.byThing.set(entry.thing, [...all, entry]);
+    this.folded.delete(entry.thing);
+  }
+
+  /**
+   * One touch of the person: its entries and what it changes in `kept`, all in
+   * one transaction, in the order the touches came in. Resolves when the
+   * storage has them. Drafts that depend on what stands are a function: it is
+   * asked when the touches before are kept.
+   */
+  write(club: string, deed: Deed, drafts: Draft[] | (() => Draft[]), more: { undoes?: string; kept?: Record<string, unknown> } = {}): Promise<Entry[]> {
+    const done = this.queue.then(() => {
+      const ready = typeof drafts === "function" ? drafts() : drafts;
+      return ready.length > 0 ? this.writeNow(club, deed, ready, more) : [];
+    });
+    this.queue = done.catch(() => undefined);
+    return done;
+  }
+
+  private async writeNow(club: string, deed: Deed, drafts: Draft[], more: { undoes?: string; kept?: Record<string, unknown> }) {
+    const at = new Date(this.now()).toISOString();
+    const touch = uuid(this.now());
+    const heads = new Map<string, string[]>();
+    const rows = drafts.map(({ kind, thing, by, set }): Omit<Row, "seq"> => {
+      const id = uuid(this.now());
+      const over = heads.get(thing) ?? this.thing(thing)?.heads ?? [];
+      heads.set(thing, [id]);
+      return { club, deed, touch, entry: { id, phone: this.phone, at, by, kind, thing, set, over }, ...(more.undoes && { undoes: more.undoes }) };
+    });
+    const shelf = this.shelves.transaction(["entries", "kept"], "readwrite", { durability: "strict" });
+    const added = rows.map((row) => shelf.objectStore("entries").add(row as Row));
+    for (const [key, value] of Object.entries(more.kept ?? {})) void shelf.objectStore("kept").put(value, key);
+    const seqs = await Promise.all(added);
+    await shelf.done;
+    for (const [key, value] of Object.entries(more.kept ?? {})) this.kept.set(key, value);
+    rows.forEach((row, place) => {
+      this.rows.push({ ...row, seq: seqs[place] as number });
+      this.index(row.entry);
+    });
+    this.changed();
+    return rows.map((row) => row.entry);
+  }
+
+  /** Small things beside the journal: the phone's id, the club's list, the visit at work. */
+  get<T>(key: string): T | undefined {
+    return this.kept.get(key) as T | undefined;
+  }
+  async keep(key: string, value: unknown): Promise<void> {
+    await this.shelves.put("kept", value, key);
+    this.kept.set(key, value);
+    this.changed();
+  }
+
+  async acknowledge(answers: Acknowledged[], visits: VisitState[]): Promise<void> {
+    const shelf = this.shelves.transaction(["acknowledged", "visits"], "readwrite", { durability: "strict" });
+    for (const one of answers) void shelf.objectStore("acknowledged").put(one);
+    for (const one of visits) void shelf.objectStore("visits").put(one);
+    await shelf.done;
+    for (const one of answers) this.acknowledged.set(one.id, one);
+    for (const one of visits) this.visitStates.set(one.visit, one);
+    this.changed();
+  }
+
+  /** Entries of other phones; what is here already is passed over. */
+  async receive(club: string, entries: Entry[], next: number): Promise<void> {
+    const shelf = this.shelves.transaction(["received", "kept"], "readwrite");
+    const key = `next ${club}`;
+    for (const entry of entries) void shelf.objectStore("received").put({ id: entry.id, club, entry });
+    void shelf.objectStore("kept").put(next, key);
+    await shelf.done;
+    this.kept.set(key, next);
+    for (const entry of entries) {
+      this.received.set(entry.id, { club, entry });
+      this.index(entry);
+    }
+    this.changed();
+  }
+
+  thing(id: string): Thing | undefined {
+    const ready = this.folded.get(id);
+    if (ready) return ready;
+    const entries = this.byThing.get(id);
+    if (!entries?.length) return undefined;
+    const made = foldThing(entries);
+    this.folded.set(id, made);
+    return made;
+  }
+  entriesOf(thing: string): readonly Entry[] {
+    return this.byThing.get(thing) ?? [];
+  }
+  things(kind: Thing["kind"]): Thing[] {
+    return [...this.byThing.keys()].flatMap((id) => {
+      const thing = this.thing(id);
+      return thing?.kind === kind && thing.values.removed !== true ? [thing] : [];
+    });
+  }
+
+  /** Rows that the server has neither kept nor refused. */
+  waiting(): Row[] {
+    return this.rows.filter((row) => !this.acknowledged.has(row.entry.id));
+  }
+
+  watch(watcher: () => void): () => void {
+    this.watchers.add(watcher);
+    return () => this.watchers.delete(watcher);
+  }
+  private changed(): void {
+    this.changes += 1;
+    for (const watcher of this.watchers) watcher();
+  }
+}
