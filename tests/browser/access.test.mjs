@@ -16,6 +16,7 @@ before(async () => {
     greens: path("greens"),
     year: path("greens", card.green, card.last_visit.slice(0, 4)),
     works: path("works"),
+    methods: path("methods"),
     trials: path("trials"),
     work: path("works", card.last_work),
     records: path("records"),
@@ -28,7 +29,7 @@ after(async () => {
 });
 
 for (const [name, viewport] of [["desk", desk], ["phone", phone]]) {
-  for (const place of ["greens", "year", "works", "work", "trials", "records", "visit"]) {
+  for (const place of ["greens", "year", "works", "work", "methods", "trials", "records", "visit"]) {
     test(`${place} on a ${name}: axe finds nothing, nothing runs over the edge`, async () => {
       const { page, wrong } = await openPage(browser, viewport);
       await page.goto(`${server.url}/${places[place]}`);

@@ -32,6 +32,10 @@ const std::vector<Case> kCases{
     {kClub + "/greens/2/years/2025/model", "SeasonModel"},
     {kClub + "/works", "Works"},
     {kClub + "/works/2024%2F1%3Acoring", "WorkReview"},
+    {kClub + "/methods", "MethodsReview"},
+    {kClub + "/methods?definition=at_standard&kind=coring&by=tine_diameter&cuts=8,12"
+             "&alongside=brushing,blowing",
+     "MethodsReview"},
     {kClub + "/observers", "ObserversReview"},
     {kClub + "/consistency", "ConsistencyReview"},
     {kClub + "/consistency?from=2025-01-01&to=2025-12-31", "ConsistencyReview"},
@@ -60,6 +64,20 @@ TEST(ApiAnswer, TheTableOfRoutesIsTheContracts) {
   EXPECT_EQ(table, contract::operations());
 }
 
+/// A path of the contract with something in the place of each {id}.
+std::string filled(std::string path) {
+  for (const auto& [id, value] : std::map<std::string, std::string>{{"{club}", "c%2F1"},
+                                                                    {"{green}", "2"},
+                                                                    {"{year}", "2025"},
+                                                                    {"{work}", "w"},
+                                                                    {"{visit}", "v"}}) {
+    if (const auto at = path.find(id); at != std::string::npos) {
+      path.replace(at, id.size(), value);
+    }
+  }
+  return path;
+}
+
 TEST(ApiAnswer, TheContractsQueryParametersAreKnown) {
   const World world;
   for (const auto& [path, methods] : contract::openapi()["paths"].items()) {
@@ -69,7 +87,7 @@ TEST(ApiAnswer, TheContractsQueryParametersAreKnown) {
         continue;
       }
       const std::string name = parameter["name"];
-      const auto response = world.get(kClub + "/visits?" + name + "=%21");
+      const auto response = world.get(filled(path) + "?" + name + "=%21");
       EXPECT_NE(body(response)["problem"]["code"], "unknown_parameter") << name;
     }
   }

@@ -14,3 +14,5 @@ baize_test(NAME cli_program_test SOURCES ${CMAKE_CURRENT_LIST_DIR}/cli_program_t
            PARTS nlohmann_json::nlohmann_json)
 target_compile_definitions(cli_program_test PRIVATE BAIZE_PROGRAM="$<TARGET_FILE:baize>")
 add_dependencies(cli_program_test baize)
+baize_test(NAME cli_methods_test SOURCES ${CMAKE_CURRENT_LIST_DIR}/cli_methods_test.cpp
+           ${cli_parts} USES cli demo)

@@ -64,8 +64,8 @@ TEST(CompareGrouping, RefusesInOneSentence) {
   const auto code = [](const Grouping& grouping) { return grouping.problem()->code; };
   EXPECT_EQ(code({"ploughing"}), "unknown_kind");
   EXPECT_EQ(code({"", "", {}, {"ploughing"}}), "unknown_kind");
-  EXPECT_EQ(code({"coring", "bulk_density"}), "unknown_parameter");
-  EXPECT_EQ(code({"coring", "sand_order", {3}}), "unknown_parameter");
+  EXPECT_EQ(code({"coring", "bulk_density"}), "not_a_parameter");
+  EXPECT_EQ(code({"coring", "sand_order", {3}}), "not_a_parameter");
   EXPECT_EQ(code({"coring", "sand", {3, 3}}), "cuts_out_of_order");
   EXPECT_EQ(code({"", "", {}, {"brushing"}, -1}), "alongside_out_of_range");
   compare::GatherOptions options;

@@ -6,3 +6,5 @@ baize_test(NAME services_records_test SOURCES ${CMAKE_CURRENT_LIST_DIR}/services
            ${CMAKE_CURRENT_LIST_DIR}/services_report_test.cpp USES services)
 baize_test(NAME services_observers_test
            SOURCES ${CMAKE_CURRENT_LIST_DIR}/services_observers_test.cpp USES services)
+baize_test(NAME services_methods_test
+           SOURCES ${CMAKE_CURRENT_LIST_DIR}/services_methods_test.cpp USES services demo)

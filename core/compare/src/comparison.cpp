@@ -177,7 +177,9 @@ void put_days(PairFigures& pair, const Times& times, const Table& table, int wor
   pair.days = detail::difference_of(times, *a, *b);
   pair.ratio = detail::ratio_of(times, *a, *b);
   pair.p = detail::p_of(times, *a, *b);
-  pair.told_apart = *pair.days->low > 0 || *pair.days->high < 0;
+  // The spread of works borrowed from the others is no evidence about a single one.
+  pair.told_apart =
+      pair.evidence != Evidence::one_work && (*pair.days->low > 0 || *pair.days->high < 0);
   const double error = detail::error_of_difference(times, *a, *b);
   const double per_work = error * error / (1.0 / works_first + 1.0 / works_second);
   const double median = std::exp((times.log_median[*a] + times.log_median[*b]) / 2);
@@ -252,6 +254,9 @@ Comparison compare(const std::vector<Look>& looks, const CompareOptions& options
       PairFigures pair;
       pair.first = a.method;
       pair.second = b.method;
+      const detail::Design design = detail::design_of(all, a.method, b.method);
+      pair.evidence = design.evidence;
+      pair.shared_days = design.shared_days;
       put_days(pair, days, days_table, a.works, b.works, options);
       if (a.growth_days && b.growth_days) {
         pair.growth_days = detail::difference_of(growth, *place_of(growth_table, a.method),
@@ -259,9 +264,6 @@ Comparison compare(const std::vector<Look>& looks, const CompareOptions& options
       }
       pair.depth = depth.between(a.method, b.method);
       pair.score_days = area.between(a.method, b.method);
-      const detail::Design design = detail::design_of(all, a.method, b.method);
-      pair.evidence = design.evidence;
-      pair.shared_days = design.shared_days;
       out.pairs.push_back(std::move(pair));
     }
   }

@@ -93,12 +93,12 @@ std::optional<Problem> Grouping::problem() const {
   }
   bool number = false;
   if (!by.empty() && !known_parameter(*this, number)) {
-    return Problem{"unknown_parameter", "by", by,
+    return Problem{"not_a_parameter", "by", by,
                    kind.empty() ? "a parameter of some kind of work" : "a parameter of " + kind,
                    ""};
   }
   if (!cuts.empty() && !number) {
-    return Problem{"unknown_parameter", "by", by,
+    return Problem{"not_a_parameter", "by", by,
                    "a parameter that is a number, where cuts are given", ""};
   }
   for (std::size_t i = 0; i < cuts.size(); ++i) {

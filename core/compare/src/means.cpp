@@ -2,6 +2,7 @@
 
 #include "baize/stats/distributions.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace baize::compare::detail {
@@ -55,7 +56,11 @@ std::optional<Figure> WorkMeans::of(const std::string& method) const {
   if (found == methods_.end()) {
     return std::nullopt;
   }
-  return with_interval(found->second.value, 1.0 / found->second.works);
+  Figure figure = with_interval(found->second.value, 1.0 / found->second.works);
+  if (figure.low) {
+    figure.low = std::max(0.0, *figure.low); // neither a fall nor a loss is below 0
+  }
+  return figure;
 }
 
 std::optional<Figure> WorkMeans::between(const std::string& first,

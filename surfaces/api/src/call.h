@@ -36,6 +36,7 @@ Answer season_review(const Call& call);
 Answer season_model(const Call& call);
 Answer works(const Call& call);
 Answer work_review(const Call& call);
+Answer methods_review(const Call& call);
 Answer observers_review(const Call& call);
 Answer consistency_review(const Call& call);
 Answer visits(const Call& call);

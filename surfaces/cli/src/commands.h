@@ -23,5 +23,6 @@ void add_visits(CLI::App& app, Session& session);
 void add_trial(CLI::App& app, Session& session);
 void add_observers(CLI::App& app, Session& session);
 void add_consistency(CLI::App& app, Session& session);
+void add_methods(CLI::App& app, Session& session);
 
 } // namespace baize::cli

@@ -40,6 +40,7 @@ void add_commands(CLI::App& app, Session& session) {
   add_recovery(app, session);
   add_observers(app, session);
   add_consistency(app, session);
+  add_methods(app, session);
   add_speed(app, session);
   add_score(app, session);
   add_trial(app, session);

@@ -5,6 +5,7 @@ import { Load } from "./parts/load";
 import { SettingsMenu } from "./parts/settings_menu";
 import { GreensPage } from "./pages/greens";
 import { ConsistencyPage } from "./pages/consistency";
+import { MethodsPage } from "./pages/methods";
 import { ObserversPage } from "./pages/observers";
 import { RecordsPage, visitsPerPage } from "./pages/records";
 import { TrialsPage } from "./pages/trials";
@@ -79,6 +80,7 @@ function Shell(props: {
           <nav aria-label={words.nav.label} class="places">
             <a href={linkTo({ page: "greens", club })} aria-current={here(["greens", "year"])}>{words.nav.greens}</a>
             <a href={linkTo({ page: "works", club })} aria-current={here(["works", "work"])}>{words.nav.works}</a>
+            <a href={linkTo({ page: "methods", club })} aria-current={here(["methods"])}>{words.nav.methods}</a>
             <a href={linkTo({ page: "consistency", club })} aria-current={here(["consistency"])}>{words.nav.consistency}</a>
             <a href={linkTo({ page: "observers", club })} aria-current={here(["observers"])}>{words.nav.observers}</a>
             <a href={linkTo({ page: "trials", club })} aria-current={here(["trials"])}>{words.nav.trials}</a>
@@ -180,6 +182,12 @@ function Page(props: { club: string; route: Route }) {
       return (
         <Load of={of} ask={() => api.work(club, route.work)}>
           {(review) => <WorkPage review={review} />}
+        </Load>
+      );
+    case "methods":
+      return (
+        <Load of={of} ask={() => Promise.all([api.methods(club, route), api.fields()])}>
+          {([review, fields]) => <MethodsPage route={route} review={review} fields={fields} />}
         </Load>
       );
     case "consistency":

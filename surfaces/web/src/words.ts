@@ -1,5 +1,6 @@
 // Every English text of the pages. Another language is another file of this shape.
 import { consistencyWords } from "./words_consistency";
+import { methodsWords } from "./words_methods";
 import { observersWords } from "./words_observers";
 import { trialsWords } from "./words_trials";
 import type { DayKind, Definition, Ledger } from "./api/schemas";
@@ -45,7 +46,7 @@ export const words = {
   loading: "Loading …",
   notMeasured: "not measured",
   unknown: "unknown",
-  nav: { label: "Pages", greens: "Greens", works: "Works", trials: "Trials", consistency: "Consistency", observers: "Observers", records: "Records" },
+  nav: { label: "Pages", greens: "Greens", works: "Works", methods: "Methods", trials: "Trials", consistency: "Consistency", observers: "Observers", records: "Records" },
   club: "Club",
   noClub: {
     title: "No club yet",
@@ -224,6 +225,7 @@ export const words = {
 
   consistency: consistencyWords,
 
+  methods: methodsWords,
   observers: observersWords,
 
   table: { numbers: "The numbers", visit: "Visit", day: "Day", spread: "Lowest to highest", month: "Month", rolls: "Rolls" },

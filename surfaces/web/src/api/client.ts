@@ -1,5 +1,5 @@
 import type {
-  ClubName, ConsistencyReview, GreensReview, ObserversReview, Refusal, SeasonModel, SeasonReview, VisitDetail, VisitPage, WorkLine, WorkReview,
+  ClubName, ConsistencyReview, Fields, GreensReview, MethodsReview, ObserversReview, Refusal, SeasonModel, SeasonReview, VisitDetail, VisitPage, WorkLine, WorkReview,
 } from "./schemas";
 import { words } from "../words";
 
@@ -52,6 +52,12 @@ export interface VisitFilter {
   limit?: number | undefined;
 }
 
+export interface MethodsFilter {
+  kind?: string | undefined;
+  by?: string | undefined;
+  definition?: string | undefined;
+}
+
 export const api = {
   clubs: async () => (await get<{ clubs: ClubName[] }>("clubs")).clubs,
   greens: (club: string) => get<GreensReview>(`clubs/${id(club)}/greens`),
@@ -61,6 +67,9 @@ export const api = {
     get<SeasonModel>(`clubs/${id(club)}/greens/${id(green)}/years/${year}/model`),
   works: async (club: string) => (await get<{ works: WorkLine[] }>(`clubs/${id(club)}/works`)).works,
   work: (club: string, work: string) => get<WorkReview>(`clubs/${id(club)}/works/${id(work)}`),
+  methods: (club: string, { kind, by, definition }: MethodsFilter) =>
+    get<MethodsReview>(`clubs/${id(club)}/methods`, { kind, by, definition }),
+  fields: () => get<Fields>("fields"),
   consistency: (club: string) => get<ConsistencyReview>(`clubs/${id(club)}/consistency`),
   observers: (club: string) => get<ObserversReview>(`clubs/${id(club)}/observers`),
   // Field by field: the server refuses a query that holds anything else.

@@ -136,6 +136,23 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/clubs/{club}/methods": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Methods beside one another over all works, in days, growth-days, depth and score-days. */
+        get: operations["methodsReview"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/clubs/{club}/observers": {
         parameters: {
             query?: never;
@@ -1024,6 +1041,131 @@ export interface components {
             sd: number;
             bias: components["schemas"]["Figure"];
         };
+        /** @description A figure with its interval; none where one work gives no spread. */
+        MethodFigure: {
+            value: number;
+            low?: number;
+            high?: number;
+        };
+        MethodWork: {
+            club: string;
+            work: string;
+            /** Format: date */
+            day: string;
+            /** @description Greens and halves looked at after it. */
+            looks: number;
+        };
+        /** @description A share of the greens that were back after `left` and by `right` days; without right: after the last look. */
+        CurvePart: {
+            left: number;
+            right?: number;
+            mass: number;
+        };
+        /** @description One method over all its works. */
+        MethodLine: {
+            method: string;
+            sentence: string;
+            /** @description Work days: the number that counts. */
+            works: number;
+            /** @description Greens and halves looked at. */
+            looks: number;
+            /** @description Looks without a day back. */
+            censored: number;
+            /**
+             * @description Why there is no median.
+             * @enum {string}
+             */
+            no_median: "none" | "never_back" | "never_below";
+            /** @description Median days until back. */
+            days?: components["schemas"]["MethodFigure"];
+            /** @description Median growth-days until back. */
+            growth_days?: components["schemas"]["MethodFigure"];
+            /** @description Mean fall over works, points. */
+            depth?: components["schemas"]["MethodFigure"];
+            /** @description Mean loss over works, score-days; a least where losses_open is above 0. */
+            score_days?: components["schemas"]["MethodFigure"];
+            losses_open: number;
+            /** @description Mean growth potential of a day after its works. */
+            growth?: number;
+            curve: components["schemas"]["CurvePart"][];
+            work_list: components["schemas"]["MethodWork"][];
+        };
+        /** @description Two methods; every difference is second less first. */
+        MethodPair: {
+            first: string;
+            second: string;
+            sentence: string;
+            /**
+             * @description How far the design carries.
+             * @enum {string}
+             */
+            evidence: "one_work" | "before_after" | "repeated" | "randomised";
+            caution: string;
+            /** @description Days on which both were done. */
+            shared_days: number;
+            /** @description Each was done more than once, and the interval of days leaves 0 out. */
+            told_apart?: boolean;
+            p?: number;
+            days?: components["schemas"]["MethodFigure"];
+            /** @description By how much days stretch. */
+            ratio?: components["schemas"]["MethodFigure"];
+            growth_days?: components["schemas"]["MethodFigure"];
+            depth?: components["schemas"]["MethodFigure"];
+            score_days?: components["schemas"]["MethodFigure"];
+            /** @description Works of each that would show a difference of days_wanted four times in five. */
+            works_needed?: number;
+        };
+        /** @description What days were adjusted for, or why not. */
+        MethodAdjustment: {
+            /** @enum {string} */
+            name: "growth" | "score_before" | "grass";
+            used: boolean;
+            reason?: string;
+            /** @description The value at which medians are given. */
+            reference?: number;
+            /** @description Of log days. */
+            effect?: number;
+            standard_error?: number;
+        };
+        /** @description Does it take fewer days when ...? Methods beside one another. */
+        MethodsReview: {
+            clubs: string[];
+            /** @description The answer, or why there is none yet. */
+            sentence: string;
+            notes: string[];
+            definition: components["schemas"]["Definition"];
+            /** @description Asked for; empty where any. */
+            kind: string;
+            /** @description Asked for; empty where none. */
+            by: string;
+            cuts: number[];
+            alongside: string[];
+            growth_window_days: number;
+            days_wanted: number;
+            level: number;
+            /** @enum {string} */
+            distribution: "exponential" | "weibull" | "log_normal" | "log_logistic";
+            works: number;
+            looks: number;
+            /** @description Whether days could be compared. */
+            estimated: boolean;
+            /** @description Why not. */
+            reason?: string;
+            /** @description Of log days, between works of one method. */
+            work_sd?: number;
+            /** @description Of log days, between greens of one work. */
+            look_scale?: number;
+            /** @description Works less methods less what is adjusted for. */
+            df?: number;
+            tried: {
+                /** @enum {string} */
+                distribution: "exponential" | "weibull" | "log_normal" | "log_logistic";
+                log_likelihood: number;
+            }[];
+            adjustments: components["schemas"]["MethodAdjustment"][];
+            methods: components["schemas"]["MethodLine"][];
+            pairs: components["schemas"]["MethodPair"][];
+        };
         /** @description How far the observers' eyes agree. */
         ObserversReview: {
             club: string;
@@ -1808,6 +1950,45 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["WorkReview"];
+                };
+            };
+            304: components["responses"]["Same"];
+            400: components["responses"]["Refused"];
+            404: components["responses"]["Refused"];
+        };
+    };
+    methodsReview: {
+        parameters: {
+            query?: {
+                /** @description Only works of this kind. */
+                kind?: string;
+                /** @description A parameter that parts the works of a kind. */
+                by?: string;
+                /** @description Where the bands of a number begin, rising, parted by commas; without it each value by itself. */
+                cuts?: string;
+                /** @description Kinds of work, parted by commas: works are parted by whether these were done with them. */
+                alongside?: string;
+                /** @description What back means; at_standard where it is not said. */
+                definition?: components["schemas"]["Definition"];
+                /** @description The last day that counts as known. The server's own date when absent. */
+                today?: components["parameters"]["Today"];
+            };
+            header?: never;
+            path: {
+                /** @description Identifier of the club. */
+                club: components["parameters"]["Club"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The comparison. Where nothing can be told yet its sentence says why. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["MethodsReview"];
                 };
             };
             304: components["responses"]["Same"];

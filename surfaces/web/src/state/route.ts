@@ -4,6 +4,7 @@ export type Route =
   | { page: "year"; club: string; green: string; year: number }
   | { page: "works"; club: string }
   | { page: "work"; club: string; work: string }
+  | { page: "methods"; club: string; kind?: string; by?: string; definition?: string }
   | { page: "trials"; club: string }
   | { page: "consistency"; club: string }
   | { page: "observers"; club: string }
@@ -34,6 +35,22 @@ function records(club: string, query: URLSearchParams): Route {
   return route;
 }
 
+const methodFields = ["kind", "by", "definition"] as const;
+
+function methods(club: string, query: URLSearchParams): Route {
+  const route: Route = { page: "methods", club };
+  for (const name of methodFields) {
+    const value = query.get(name);
+    if (value) route[name] = value;
+  }
+  return route;
+}
+
+function withQuery(path: string, query: URLSearchParams): string {
+  const text = query.toString();
+  return path + (text ? `?${text}` : "");
+}
+
 /** Reads "#/club/greens/7/2025". */
 export function parseRoute(hash: string): Route {
   const text = hash.replace(/^#?\/?/, "");
@@ -48,6 +65,7 @@ export function parseRoute(hash: string): Route {
       return { page: "year", club, green: first, year: Number(second) };
     if (place === "works" && !second)
       return first ? { page: "work", club, work: first } : { page: "works", club };
+    if (place === "methods" && !first) return methods(club, query);
     if (place === "consistency" && !first) return { page: "consistency", club };
     if (place === "observers" && !first) return { page: "observers", club };
     if (place === "trials" && !first) return { page: "trials", club };
@@ -70,6 +88,14 @@ export function linkTo(route: Route): string {
       return to(route.club, "works");
     case "work":
       return to(route.club, "works", route.work);
+    case "methods": {
+      const query = new URLSearchParams();
+      for (const name of methodFields) {
+        const value = route[name];
+        if (value) query.set(name, value);
+      }
+      return withQuery(to(route.club, "methods"), query);
+    }
     case "consistency":
       return to(route.club, "consistency");
     case "observers":
@@ -84,8 +110,7 @@ export function linkTo(route: Route): string {
         const value = route[name];
         if (value) query.set(name, String(value));
       }
-      const text = query.toString();
-      return to(route.club, "records") + (text ? `?${text}` : "");
+      return withQuery(to(route.club, "records"), query);
     }
     case "lost":
       return "#/";

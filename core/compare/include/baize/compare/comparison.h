@@ -66,7 +66,7 @@ struct PairFigures {
   std::optional<Figure> depth;
   std::optional<Figure> score_days;
   double p = 1;            ///< two-sided, of no difference in days
-  bool told_apart = false; ///< the interval of days leaves 0 out
+  bool told_apart = false; ///< each done more than once, and the interval of days leaves 0 out
   /// Works of each that would show a difference of days_wanted four times in five.
   std::optional<int> works_needed;
   int shared_days = 0; ///< days on which both were done
@@ -93,7 +93,8 @@ struct DistributionTried {
 /// sqrt(works / df), with t on df degrees, df = works less methods less covariates that
 /// do not vary within works: with equal counts, exact times and normal errors that is
 /// the t interval on the works' means. Depth and score-days: means of the works' means,
-/// their spread pooled over methods, t on works less methods.
+/// their spread pooled over methods, t on works less methods; a method's own interval
+/// ends at 0 below.
 ///
 /// Growth potential after the work (its logarithm), score before and grass are taken in
 /// where known for nine looks of ten, where they vary, and where df stays 3 or more.

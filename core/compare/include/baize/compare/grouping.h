@@ -17,7 +17,7 @@ struct Grouping {
   std::vector<std::string> alongside = {}; ///< kinds of work that part by being done with it or not
   int alongside_before_days = 1;           ///< how long before and after counts as with it, 0 to 60
   int alongside_after_days = 3;
-  /// "unknown_kind", "unknown_parameter", "cuts_out_of_order", "alongside_out_of_range".
+  /// "unknown_kind", "not_a_parameter", "cuts_out_of_order", "alongside_out_of_range".
   std::optional<units::Problem> problem() const;
   bool valid() const { return !problem(); }
 };
