@@ -57,15 +57,17 @@ function(baize_program)
   target_link_libraries(${ARG_NAME} PRIVATE ${ARG_PARTS})
 endfunction()
 
-# A GoogleTest program that becomes one CTest entry per program.
+# A GoogleTest program that becomes one CTest entry per program. It runs in the
+# top folder and finds its data from there, so that no path of this machine is
+# compiled in and a compiler cache serves every checkout.
 function(baize_test)
   cmake_parse_arguments(ARG "" "NAME" "SOURCES;USES;PARTS" ${ARGN})
   baize_program(NAME ${ARG_NAME} SOURCES ${ARG_SOURCES} USES ${ARG_USES}
                 PARTS ${ARG_PARTS} GTest::gtest_main GTest::gmock)
   target_include_directories(${ARG_NAME} PRIVATE ${CMAKE_SOURCE_DIR}/tests)
   target_compile_definitions(${ARG_NAME} PRIVATE
-    BAIZE_SOURCE_DIR="${CMAKE_SOURCE_DIR}")
-  add_test(NAME ${ARG_NAME} COMMAND ${ARG_NAME})
+    BAIZE_SOURCE_DIR=".")
+  add_test(NAME ${ARG_NAME} COMMAND ${ARG_NAME} WORKING_DIRECTORY ${CMAKE_SOURCE_DIR})
 endfunction()
 
 # Writes what the gates read: the declared layers, one line a library, and one

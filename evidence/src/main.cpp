@@ -15,6 +15,7 @@ int main(int argc, char** argv) {
       {"local_level", baize::evidence::local_level},
       {"mixed_models", baize::evidence::mixed_models},
       {"recovery_figures", baize::evidence::recovery_figures},
+      {"season", baize::evidence::season},
       {"speed_change", baize::evidence::speed_change},
       {"trial_means", baize::evidence::trial_means},
   };

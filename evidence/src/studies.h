@@ -10,6 +10,7 @@ Study speed_change(int worlds);
 Study recovery_figures(int worlds);
 Study censored_times(int worlds);
 Study local_level(int worlds);
+Study season(int worlds);
 Study trial_means(int worlds);
 Study mixed_models(int worlds);
 

@@ -61,9 +61,9 @@ void Coverage::add(double truth, double estimate, stats::Interval interval) {
   width_ += interval.high - interval.low;
 }
 
-std::vector<std::string> Coverage::header(const std::string& first) {
+std::vector<std::string> Coverage::header(const std::string& first, const std::string& counted) {
   return {
-      first,   "worlds",     "interval holds the truth", "truth below it", "truth above it", "bias",
+      first,   counted,      "interval holds the truth", "truth below it", "truth above it", "bias",
       "width", "cannot tell"};
 }
 

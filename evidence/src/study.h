@@ -30,8 +30,9 @@ class Coverage {
   void add(double truth, double estimate, stats::Interval interval);
   void refuse() { ++refused_; } ///< the method said it cannot tell
 
-  static std::vector<std::string> header(const std::string& first);
-  /// name, worlds answered, share covered with the Wilson interval of that share,
+  static std::vector<std::string> header(const std::string& first,
+                                         const std::string& counted = "worlds");
+  /// name, intervals answered, share covered with the Wilson interval of that share,
   /// truth below, truth above, bias and mean width of the interval, refused.
   std::vector<std::string> row(const std::string& name) const;
 

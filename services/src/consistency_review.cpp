@@ -1,5 +1,6 @@
 #include "baize/services/consistency_review.h"
 
+#include "baize/stats/descriptive.h"
 #include "consistency_words.h"
 
 #include <algorithm>
@@ -70,7 +71,7 @@ std::vector<GreenConsistency> greens_of(const green::Records& records,
     greens[standing.green].speed = standing;
     speeds.push_back(standing.mean);
   }
-  const double middle = consistency::median_of(speeds);
+  const double middle = stats::quantile(speeds, 0.5).value;
   for (GreenConsistency& one : greens) {
     one.fast_but_not_true =
         one.score && one.speed && one.speed->mean >= middle && one.score->mean < one.standard;

@@ -57,8 +57,7 @@ ObserverLine line_of(const observers::SharedTable& table, const std::string& id,
                      const Names& names) {
   ObserverLine line;
   line.observer = id;
-  const auto named = names.find(id);
-  line.name = named == names.end() || named->second.empty() ? id : named->second;
+  line.name = name_of(names, id);
   line.visits = visits;
   line.lean = observers::lean_of(table, id);
   const auto at = std::find(table.observers.begin(), table.observers.end(), id);

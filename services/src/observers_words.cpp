@@ -37,10 +37,6 @@ std::string from_to(const stats::Interval& interval, int places) {
   return gap(low, places) + " to " + gap(high, places);
 }
 
-bool apart(const observers::Estimate& bias) {
-  return bias.interval && (bias.interval->low > 0 || bias.interval->high < 0);
-}
-
 /// "scores 0.2 lower than B (0.1 to 0.3 lower)".
 std::string compared(const observers::Estimate& bias, const std::string& with) {
   if (!bias.interval) {
@@ -50,19 +46,19 @@ std::string compared(const observers::Estimate& bias, const std::string& with) {
     return fmt::format("scores {}{} so far, on too little to say more", how, with);
   }
   const int places = places_for(bias.interval);
-  if (!apart(bias)) {
+  if (!bias.apart_from_zero()) {
     return fmt::format("cannot be told apart from {} ({})", with, from_to(*bias.interval, places));
   }
   return fmt::format("scores {} than {} ({})", gap(bias.value, places), with,
                      from_to(*bias.interval, places));
 }
 
+} // namespace
+
 const std::string& name_of(const Names& names, const std::string& id) {
   const auto found = names.find(id);
   return found == names.end() || found->second.empty() ? id : found->second;
 }
-
-} // namespace
 
 std::string lean_sentence(const ObserverLine& line, const Names& names) {
   if (line.lean.sessions == 0) {
@@ -110,7 +106,7 @@ std::string headline(const ObserversReview& review) {
   bool any = false;
   for (const ObserverLine& line : review.observers) {
     any = any || line.lean.summary.usable;
-    if (apart(line.lean.bias) && (most == nullptr || strength(line) > strength(*most))) {
+    if (line.lean.bias.apart_from_zero() && (most == nullptr || strength(line) > strength(*most))) {
       most = &line;
     }
   }

@@ -5,10 +5,6 @@
 
 namespace baize::services {
 
-climate::GrowthOptions growth_options_for(green::Grass grass) {
-  return grass == green::Grass::warm ? climate::kWarmSeason : climate::kCoolSeason;
-}
-
 units::Result<SeasonReview> season_review(const green::Records& records,
                                           const climate::Weather& weather, const std::string& green,
                                           int year, units::Day today) {

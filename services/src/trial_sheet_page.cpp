@@ -1,5 +1,6 @@
 #include "trial_sheet_page.h"
 
+#include "baize/trials/map.h"
 #include "baize/trials/walk.h"
 #include "wording.h"
 
@@ -12,31 +13,12 @@ constexpr const char* kStyle =
     "th,td{border:1px solid #444;padding:3pt 5pt;text-align:left;height:16pt}"
     "th{font-size:9pt}section+section{break-before:page}";
 
-std::string escaped(const std::string& text) {
-  std::string safe;
-  for (const char c : text) {
-    switch (c) {
-    case '&':
-      safe += "&amp;";
-      break;
-    case '<':
-      safe += "&lt;";
-      break;
-    case '>':
-      safe += "&gt;";
-      break;
-    default:
-      safe += c;
-    }
-  }
-  return safe;
-}
-
 std::string row_of(const trials::Plot& plot, int place) {
   std::string place_name = plot.green.empty() ? "" : "green " + plot.green;
   place_name += plot.half.empty() ? "" : " " + plot.half;
   std::string row = "<tr><td>" + std::to_string(place) + "</td><td><b>" +
-                    std::to_string(plot.number) + "</b></td><td>" + escaped(place_name) + "</td>";
+                    std::to_string(plot.number) + "</b></td><td>" + trials::escaped(place_name) +
+                    "</td>";
   for (int roll = 0; roll < 6; ++roll) {
     row += "<td></td>";
   }
@@ -47,10 +29,10 @@ std::string row_of(const trials::Plot& plot, int place) {
 
 std::string trial_sheet_page(const trials::Plan& plan, const std::vector<units::Day>& days) {
   std::string page = "<!doctype html>\n<html lang=\"en\"><meta charset=\"utf-8\"><title>" +
-                     escaped(plan.trial) + "</title><style>" + kStyle + "</style>\n";
+                     trials::escaped(plan.trial) + "</title><style>" + kStyle + "</style>\n";
   for (std::size_t visit = 0; visit < days.size(); ++visit) {
-    page += "<section><h1>" + escaped(plan.trial) + ", visit " + std::to_string(visit + 1) + ", " +
-            plain(days[visit]) +
+    page += "<section><h1>" + trials::escaped(plan.trial) + ", visit " + std::to_string(visit + 1) +
+            ", " + plain(days[visit]) +
             "</h1>\n<p>Observer: ____________ From: ______ To: ______ Dew, wind: ____________</p>\n"
             "<p>Walk in this order. Score each roll 1 to 10; the mean of the six goes into the "
             "file. Treatments are not named here, so that nobody scores what he hopes for.</p>\n"

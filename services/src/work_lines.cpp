@@ -24,8 +24,7 @@ void put_figures(WorkLine& line, const std::vector<LossHere>& losses) {
       ++areas;
       line.losses_open += here.loss->area->ended ? 0 : 1;
     }
-    const auto& lasting =
-        here.loss->recovery[static_cast<std::size_t>(recovery::Definition::lasting)];
+    const auto& lasting = here.loss->under(recovery::Definition::lasting);
     if (!lasting.by_days) {
       ++line.censored;
       continue;

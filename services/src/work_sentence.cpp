@@ -27,7 +27,7 @@ struct Spread {
 };
 
 const recovery::RecoveryInterval& lasting(const recovery::WorkLoss& loss) {
-  return loss.recovery[static_cast<std::size_t>(recovery::Definition::lasting)];
+  return loss.under(recovery::Definition::lasting);
 }
 
 /// Green, or half green where the work was on halves.

@@ -7,10 +7,6 @@ baize_test(NAME season_test
 baize_test(NAME season_truth_test
            SOURCES ${CMAKE_CURRENT_LIST_DIR}/season_truth_test.cpp
            USES season demo)
-# By hand: how often the intervals hold the truth (docs/evidence/season.md).
-baize_program(NAME season_calibration
-              SOURCES ${CMAKE_CURRENT_LIST_DIR}/season_calibration.cpp
-              USES season)
 baize_test(NAME season_answer_test
            SOURCES ${CMAKE_CURRENT_LIST_DIR}/season_answer_test.cpp
                    ${CMAKE_CURRENT_LIST_DIR}/api_contract.cpp

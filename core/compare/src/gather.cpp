@@ -124,7 +124,7 @@ void gather(const green::Records& share, const climate::Weather& weather, units:
   }
   const green::Green& green = share.greens.front();
   recovery::Options settings;
-  settings.growth = green.grass == green::Grass::warm ? climate::kWarmSeason : climate::kCoolSeason;
+  settings.growth = recovery::growth_options_for(green.grass);
   note_plans(share, record_end, options.grouping, into);
   const auto losses = recovery::work_losses(share, weather, green.id, record_end, settings);
   std::map<Surface, Together> together;
@@ -136,7 +136,7 @@ void gather(const green::Records& share, const climate::Weather& weather, units:
       continue;
     }
     const recovery::WorkLoss& loss = *all.front();
-    const auto& interval = loss.recovery[static_cast<std::size_t>(options.definition)];
+    const auto& interval = loss.under(options.definition);
     if (interval.censoring == recovery::Censoring::not_asked) {
       ++into.no_score_before;
     } else if (loss.visits_after == 0) {

@@ -66,17 +66,11 @@ Spots gathered(const std::vector<VisitFigures>& visits) {
 }
 
 observers::Estimate mean_of(const std::vector<double>& values, double confidence) {
-  double sum = 0;
-  for (const double value : values) {
-    sum += value;
+  std::vector<observers::Sums> visits(values.size());
+  for (std::size_t i = 0; i < values.size(); ++i) {
+    visits[i].add(values[i]);
   }
-  const auto n = static_cast<double>(values.size());
-  const auto without = [&](std::optional<std::size_t> left_out) -> std::optional<double> {
-    return left_out ? (sum - values[*left_out]) / (n - 1) : sum / n;
-  };
-  return values.empty() ? observers::Estimate{}
-                        : observers::by_session(values.size(), without, confidence)
-                              .value_or(observers::Estimate{});
+  return observers::mean_by_session(visits, confidence).value_or(observers::Estimate{});
 }
 
 /// Cochran's Q and the spread beyond error (DerSimonian and Laird).
@@ -119,10 +113,6 @@ void holm(std::vector<SpotDirections>& spots) {
   }
 }
 
-bool apart(const observers::Estimate& estimate) {
-  return estimate.interval && (estimate.interval->low > 0 || estimate.interval->high < 0);
-}
-
 } // namespace
 
 DirectionFinding finding(const SpotDirections& spot, double alpha) {
@@ -135,7 +125,7 @@ DirectionFinding finding(const SpotDirections& spot, double alpha) {
   if (spot.p_all && *spot.p_all < alpha) {
     return DirectionFinding::score_apart;
   }
-  return apart(spot.rise) ? DirectionFinding::slope : DirectionFinding::alike;
+  return spot.rise.apart_from_zero() ? DirectionFinding::slope : DirectionFinding::alike;
 }
 
 std::vector<SpotDirections> directions(const std::vector<VisitFigures>& visits, double confidence) {

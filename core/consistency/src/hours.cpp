@@ -2,37 +2,12 @@
 
 #include "baize/units/number.h"
 
-#include <algorithm>
 #include <map>
 
 namespace baize::consistency {
 namespace {
 
 using Figure = std::optional<double> VisitFigures::*;
-
-/// Differences of one green.
-struct Sum {
-  double sum = 0;
-  int n = 0;
-};
-
-bool disturbed(const std::vector<units::Period>& works, units::Day a, units::Day b) {
-  const units::Day from = std::min(a, b);
-  const units::Day to = std::max(a, b);
-  return std::any_of(works.begin(), works.end(), [&](const units::Period& work) {
-    return work.first <= to && from <= work.last;
-  });
-}
-
-std::vector<units::Period> works_of(const green::Records& records, const std::string& green) {
-  std::vector<units::Period> days;
-  for (const green::Work& work : records.works) {
-    if (green::class_of(work) == green::WorkClass::disruptive && green::touches(work, green)) {
-      days.push_back({work.day, work.until.value_or(work.day)});
-    }
-  }
-  return days;
-}
 
 /// Visits of one green: mornings and afternoons, each by day.
 struct Green {
@@ -49,7 +24,7 @@ std::optional<double> morning_beside(const Green& green, const VisitFigures& vis
   for (const VisitFigures* morning : green.mornings) {
     const int apart = morning->day - visit.day;
     if (!(morning->*figure) || apart < -days || apart > days ||
-        disturbed(green.works, morning->day, visit.day)) {
+        green::disrupted_between(green.works, morning->day, visit.day)) {
       continue;
     }
     if (apart <= 0) {
@@ -67,15 +42,15 @@ std::optional<double> morning_beside(const Green& green, const VisitFigures& vis
   return (*(before->*figure) + *(after->*figure)) / 2;
 }
 
-std::vector<Sum> differences(const std::map<std::size_t, Green>& greens, Figure figure, int days) {
-  std::vector<Sum> sums;
+std::vector<observers::Sums> differences(const std::map<std::size_t, Green>& greens, Figure figure,
+                                         int days) {
+  std::vector<observers::Sums> sums;
   for (const auto& [place, green] : greens) {
-    Sum sum;
+    observers::Sums sum;
     for (const VisitFigures* visit : green.afternoons) {
       const auto morning = morning_beside(green, *visit, figure, days);
       if (visit->*figure && morning) {
-        sum.sum += *(visit->*figure) - *morning;
-        ++sum.n;
+        sum.add(*(visit->*figure) - *morning);
       }
     }
     if (sum.n > 0) {
@@ -85,22 +60,13 @@ std::vector<Sum> differences(const std::map<std::size_t, Green>& greens, Figure 
   return sums;
 }
 
-std::optional<observers::Estimate> effect(const std::vector<Sum>& greens, int& pairs,
+std::optional<observers::Estimate> effect(const std::vector<observers::Sums>& greens, int& pairs,
                                           double confidence) {
-  Sum all;
-  for (const Sum& green : greens) {
-    all.sum += green.sum;
-    all.n += green.n;
+  pairs = 0;
+  for (const observers::Sums& green : greens) {
+    pairs += static_cast<int>(green.n);
   }
-  pairs = all.n;
-  if (all.n == 0) {
-    return std::nullopt;
-  }
-  const auto without = [&](std::optional<std::size_t> left_out) -> std::optional<double> {
-    const Sum part = left_out ? greens[*left_out] : Sum{};
-    return (all.sum - part.sum) / (all.n - part.n);
-  };
-  return observers::by_session(greens.size(), without, confidence);
+  return observers::mean_by_session(greens, confidence);
 }
 
 } // namespace
@@ -135,7 +101,7 @@ HourEffect hour_effect(const green::Records& records, const std::vector<VisitFig
     }
     const auto [at, fresh] = greens.try_emplace(visit.green);
     if (fresh) {
-      at->second.works = works_of(records, records.greens[visit.green].id);
+      at->second.works = green::disrupted_days(records, records.greens[visit.green].id);
     }
     (visit.at->of_day < options.noon ? at->second.mornings : at->second.afternoons)
         .push_back(&visit);

@@ -1,11 +1,17 @@
 #include "baize/consistency/standing.h"
 
+#include "baize/stats/descriptive.h"
+
 #include <algorithm>
 #include <cmath>
 #include <map>
 
 namespace baize::consistency {
 namespace {
+
+double median_of(const std::vector<double>& values) {
+  return stats::quantile(values, 0.5).value;
+}
 
 constexpr std::size_t kLeastGreens = 3; ///< of a day, and others to compare with
 constexpr double kOutOfLine = 3.5;
@@ -47,7 +53,7 @@ std::map<std::size_t, std::vector<Compared>> compared(const Days& days) {
     for (const auto& [green, mean] : of_day) {
       figures.push_back(mean.value());
     }
-    const double middle = median_of(std::move(figures));
+    const double middle = median_of(figures);
     for (const auto& [green, mean] : of_day) {
       greens[green].push_back({mean.value(), mean.value() - middle});
     }
@@ -60,20 +66,13 @@ GreenStanding standing(std::size_t green, const std::vector<Compared>& days, dou
   found.green = green;
   found.days = static_cast<int>(days.size());
   std::vector<double> differences;
-  double sum = 0;
-  for (const Compared& day : days) {
-    found.mean += day.figure / static_cast<double>(days.size());
-    differences.push_back(day.difference);
-    sum += day.difference;
+  std::vector<observers::Sums> sums(days.size());
+  for (std::size_t i = 0; i < days.size(); ++i) {
+    found.mean += days[i].figure / static_cast<double>(days.size());
+    differences.push_back(days[i].difference);
+    sums[i].add(days[i].difference);
   }
-  const auto n = static_cast<double>(days.size());
-  found.difference = observers::by_session(
-                         days.size(),
-                         [&](std::optional<std::size_t> left_out) -> std::optional<double> {
-                           return left_out ? (sum - differences[*left_out]) / (n - 1) : sum / n;
-                         },
-                         confidence)
-                         .value_or(observers::Estimate{});
+  found.difference = observers::mean_by_session(sums, confidence).value_or(observers::Estimate{});
   found.level = median_of(differences);
   return found;
 }
@@ -105,15 +104,6 @@ void mark_out_of_line(std::vector<GreenStanding>& all) {
 }
 
 } // namespace
-
-double median_of(std::vector<double> values) {
-  if (values.empty()) {
-    return std::numeric_limits<double>::quiet_NaN();
-  }
-  std::sort(values.begin(), values.end());
-  const std::size_t half = values.size() / 2;
-  return values.size() % 2 == 1 ? values[half] : (values[half - 1] + values[half]) / 2;
-}
 
 std::vector<GreenStanding> standings(const std::vector<VisitFigures>& visits, Quantity quantity,
                                      double confidence) {

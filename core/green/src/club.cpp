@@ -48,4 +48,33 @@ const Green* find_green(const Records& records, const std::string& id) {
   return found == records.greens.end() ? nullptr : &*found;
 }
 
+const std::string& half_of(const Green* green, const Visit& visit, const Run& run) {
+  if (green != nullptr) {
+    const auto spot = std::find_if(green->spots.begin(), green->spots.end(),
+                                   [&](const Spot& one) { return one.id == run.spot; });
+    if (spot != green->spots.end() && !spot->half.empty()) {
+      return spot->half;
+    }
+  }
+  return visit.half;
+}
+
+std::vector<units::Period> disrupted_days(const Records& records, const std::string& green,
+                                          const std::string& half) {
+  std::vector<units::Period> days;
+  for (const Work& work : records.works) {
+    if (class_of(work) == WorkClass::disruptive && touches(work, green, half)) {
+      days.push_back({work.day, work.until.value_or(work.day)});
+    }
+  }
+  return days;
+}
+
+bool disrupted_between(const std::vector<units::Period>& works, units::Day one, units::Day other) {
+  const auto [from, to] = std::minmax(one, other);
+  return std::any_of(works.begin(), works.end(), [from = from, to = to](const units::Period& work) {
+    return work.first <= to && from <= work.last;
+  });
+}
+
 } // namespace baize::green

@@ -42,6 +42,22 @@ std::optional<Estimate> by_session(std::size_t sessions, const WithoutSession& f
   return estimate;
 }
 
+std::optional<Estimate> mean_by_session(const std::vector<Sums>& sessions, double confidence) {
+  double n = 0;
+  double sum = 0;
+  for (const Sums& session : sessions) {
+    n += session.n;
+    sum += session.sum;
+  }
+  return by_session(
+      sessions.size(),
+      [&](std::optional<std::size_t> left_out) -> std::optional<double> {
+        const Sums part = left_out ? sessions[*left_out] : Sums{};
+        return (sum - part.sum) / (n - part.n);
+      },
+      confidence);
+}
+
 std::optional<Spread> spread(const std::vector<Sums>& sessions,
                              std::optional<std::size_t> left_out) {
   double groups = 0;

@@ -50,16 +50,12 @@ std::vector<Gap> gaps_of(const SharedTable& table, std::size_t observer) {
 }
 
 Estimate bias_of(const std::vector<Gap>& gaps, double confidence) {
-  double n = 0;
-  double sum = 0;
+  std::vector<Sums> sessions;
+  sessions.reserve(gaps.size());
   for (const Gap& gap : gaps) {
-    n += gap.sums.n;
-    sum += gap.sums.sum;
+    sessions.push_back(gap.sums);
   }
-  const auto without = [&](std::optional<std::size_t> left_out) -> std::optional<double> {
-    return left_out ? (sum - gaps[*left_out].sums.sum) / (n - gaps[*left_out].sums.n) : sum / n;
-  };
-  return by_session(gaps.size(), without, confidence).value_or(Estimate{});
+  return mean_by_session(sessions, confidence).value_or(Estimate{});
 }
 
 int balls_of(const std::vector<Gap>& gaps) {

@@ -49,24 +49,6 @@ std::map<Ground, std::vector<Scored>> scored_visits(const green::Records& record
   return all;
 }
 
-/// Days on which the green was being worked.
-std::vector<units::Period> disruptions(const green::Records& records, const Ground& ground) {
-  std::vector<units::Period> days;
-  for (const green::Work& work : records.works) {
-    if (green::class_of(work) == green::WorkClass::disruptive &&
-        green::touches(work, ground.first, ground.second)) {
-      days.push_back({work.day, work.until.value_or(work.day)});
-    }
-  }
-  return days;
-}
-
-bool disturbed(const std::vector<units::Period>& works, units::Day from, units::Day to) {
-  return std::any_of(works.begin(), works.end(), [&](const units::Period& work) {
-    return work.first <= to && from <= work.last;
-  });
-}
-
 bool same_balls(const green::Visit& a, const green::Visit& b) {
   return !a.shared_rolls.empty() && a.shared_rolls == b.shared_rolls;
 }
@@ -82,7 +64,8 @@ std::map<Names, std::vector<Match>> matches(const std::vector<Scored>& visits,
       if (b.day - a.day > days) {
         break;
       }
-      if (a.observer == b.observer || same_balls(a, b) || disturbed(works, a.day, b.day)) {
+      if (a.observer == b.observer || same_balls(a, b) ||
+          green::disrupted_between(works, a.day, b.day)) {
         continue;
       }
       const bool turned = b.observer < a.observer;
@@ -114,9 +97,9 @@ NearbyPair pair_of(const Names& names, const ByGreen& by_green, bool turned, dou
   std::vector<Sums> greens;
   Sums all;
   for (const auto& [green, sums] : by_green) {
-    greens.push_back(sums);
+    greens.push_back({sums.n, turned ? -sums.sum : sums.sum, sums.squares});
     all.n += sums.n;
-    all.sum += turned ? -sums.sum : sums.sum;
+    all.sum += greens.back().sum;
     all.squares += sums.squares;
   }
   pair.pairs = static_cast<int>(all.n);
@@ -124,12 +107,7 @@ NearbyPair pair_of(const Names& names, const ByGreen& by_green, bool turned, dou
   pair.sd = all.n < 2
                 ? 0
                 : std::sqrt(std::max(0.0, all.squares - all.sum * all.sum / all.n) / (all.n - 1));
-  const double sign = turned ? -1 : 1;
-  const auto without = [&](std::optional<std::size_t> left_out) -> std::optional<double> {
-    return left_out ? (all.sum - sign * greens[*left_out].sum) / (all.n - greens[*left_out].n)
-                    : all.sum / all.n;
-  };
-  pair.bias = by_session(greens.size(), without, confidence).value_or(Estimate{});
+  pair.bias = mean_by_session(greens, confidence).value_or(Estimate{});
   return pair;
 }
 
@@ -149,7 +127,7 @@ std::vector<NearbyPair> nearby_pairs(const green::Records& records, units::Day t
   }
   std::map<Names, ByGreen> gathered;
   for (const auto& [ground, visits] : scored_visits(records, today)) {
-    const auto works = disruptions(records, ground);
+    const auto works = green::disrupted_days(records, ground.first, ground.second);
     for (auto& [names, some] : matches(visits, works, options.days)) {
       take(std::move(some), ground.first, gathered[names]);
     }

@@ -1,6 +1,7 @@
 #include "baize/observers/shared_table.h"
 
 #include "baize/green/roll_score.h"
+#include "places.h"
 
 #include <algorithm>
 #include <map>
@@ -133,10 +134,7 @@ SharedTable shared_table(const green::Records& records, units::Day today) {
   for (const Visit* visit : visits) {
     Group& group = groups[{visit->day, visit->shared_rolls, visit->green, visit->half}];
     group.session = {visit->shared_rolls, visit->day, visit->green, visit->half, {}};
-    const auto place = static_cast<std::size_t>(
-        std::find(table.observers.begin(), table.observers.end(), visit->observer) -
-        table.observers.begin());
-    group.visits.emplace(place, visit);
+    group.visits.emplace(*place_of(table, visit->observer), visit);
   }
   Maker maker(table);
   for (auto& [key, group] : groups) {

@@ -9,26 +9,6 @@
 namespace baize::recovery {
 namespace {
 
-const std::string& half_of_spot(const green::Green* green, const std::string& spot) {
-  static const std::string none;
-  if (green == nullptr) {
-    return none;
-  }
-  const auto found = std::find_if(green->spots.begin(), green->spots.end(),
-                                  [&](const green::Spot& s) { return s.id == spot; });
-  return found == green->spots.end() ? none : found->half;
-}
-
-/// Where the spot lies is a fact of the ground, so it goes before what the visit says.
-bool made_in(const std::string& half, const green::Green* green, const green::Visit& visit,
-             const green::Run& run) {
-  if (half.empty()) {
-    return true;
-  }
-  const std::string& of_spot = half_of_spot(green, run.spot);
-  return of_spot.empty() ? visit.half == half : of_spot == half;
-}
-
 void widen(VisitScore& visit, double score, bool first) {
   visit.lowest = first ? score : std::min(visit.lowest, score);
   visit.highest = first ? score : std::max(visit.highest, score);
@@ -103,7 +83,7 @@ std::vector<VisitScore> visit_scores(const green::Records& records, const std::s
     score.day = visit.day;
     score.at = visit.from ? visit.from : visit.to;
     for (const green::Run& run : visit.runs) {
-      if (made_in(half, place, visit, run)) {
+      if (half.empty() || green::half_of(place, visit, run) == half) {
         add(score, run);
       }
     }

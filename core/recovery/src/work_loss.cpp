@@ -190,6 +190,10 @@ std::optional<units::Problem> Options::problem() const {
   return growth.problem();
 }
 
+climate::GrowthOptions growth_options_for(green::Grass grass) {
+  return grass == green::Grass::warm ? climate::kWarmSeason : climate::kCoolSeason;
+}
+
 std::vector<WorkLoss> work_losses(const green::Records& records, const climate::Weather& weather,
                                   const std::string& green, units::Day record_end,
                                   const Options& options) {

@@ -66,12 +66,6 @@ void scatter_of(const green::Run& run, RollScatter& scatter) {
   }
 }
 
-std::string half_of(const green::Green& green, const green::Visit& visit, const green::Run& run) {
-  const auto spot = std::find_if(green.spots.begin(), green.spots.end(),
-                                 [&](const green::Spot& one) { return one.id == run.spot; });
-  return spot != green.spots.end() && !spot->half.empty() ? spot->half : visit.half;
-}
-
 /// What differs within looks.
 void look_within(GreenModel& model) {
   for (Eigen::Index r = 0; r < model.run_share.rows() && model.run_share.cols() > 0; ++r) {
@@ -113,7 +107,7 @@ class Gathering {
           run.spot + (run.direction == green::Direction::out ? " out" : " back");
       const double rolls = sum->rolls;
       model_.runs.push_back({place, lines_.place(line), sum->mean(), rolls});
-      const std::string half = half_of(green, *seen.visit, run);
+      const std::string& half = green::half_of(&green, *seen.visit, run);
       std::vector<double> share;
       for (std::size_t k = 0; k < losses_.size(); ++k) {
         share.push_back(since[k] < 0 ? 0 : half_share(model_, losses_[k].loss.half, half));

@@ -1,3 +1,4 @@
+#include "baize/recovery/work_loss.h"
 #include "baize/units/number.h"
 #include "green_model.h"
 
@@ -30,10 +31,6 @@ int visited_days(const GreenModel& green) {
   return static_cast<int>(days.size());
 }
 
-climate::GrowthOptions growth_of(green::Grass grass) {
-  return grass == green::Grass::warm ? climate::kWarmSeason : climate::kCoolSeason;
-}
-
 void put_curves(Model& model, const climate::Weather& weather, units::Period days,
                 const Options& options) {
   // The year before the first visit counts too: a work may lie in it.
@@ -48,7 +45,7 @@ void put_curves(Model& model, const climate::Weather& weather, units::Period day
                           " days, so the losses run on calendar days, not on growth.");
   }
   for (const green::Grass grass : {green::Grass::cool, green::Grass::warm}) {
-    model.curves.emplace_back(weather, growth_of(grass), wide, model.clock);
+    model.curves.emplace_back(weather, recovery::growth_options_for(grass), wide, model.clock);
   }
 }
 

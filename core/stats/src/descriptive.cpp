@@ -33,15 +33,6 @@ double mean_of(std::span<const double> values) {
   return sum.value() / static_cast<double>(values.size());
 }
 
-double at(const std::vector<double>& sorted, double p) {
-  const double place = p * static_cast<double>(sorted.size() - 1);
-  const auto below = static_cast<std::size_t>(place);
-  if (below + 1 >= sorted.size()) {
-    return sorted.back();
-  }
-  return std::lerp(sorted[below], sorted[below + 1], place - static_cast<double>(below));
-}
-
 std::optional<units::Problem> trouble(std::span<const double> values) {
   if (const auto few = too_few("number of values", values.size(), 1)) {
     return few;
@@ -83,9 +74,9 @@ Description describe(std::span<const double> values) {
   std::vector<double> sorted(values.begin(), values.end());
   std::sort(sorted.begin(), sorted.end());
   of.smallest = sorted.front();
-  of.lower_quartile = at(sorted, 0.25);
-  of.median = at(sorted, 0.5);
-  of.upper_quartile = at(sorted, 0.75);
+  of.lower_quartile = quantile_of_sorted(sorted, 0.25);
+  of.median = quantile_of_sorted(sorted, 0.5);
+  of.upper_quartile = quantile_of_sorted(sorted, 0.75);
   of.largest = sorted.back();
   of.mean = mean_of(values);
   if (values.size() > 1) {
@@ -94,6 +85,15 @@ Description describe(std::span<const double> values) {
   of.summary = done_if_finite({of.mean, of.sd.value_or(0), of.autocorrelation_1.value_or(0),
                                of.median, of.lower_quartile, of.upper_quartile});
   return of;
+}
+
+double quantile_of_sorted(std::span<const double> sorted, double p) {
+  const double place = p * static_cast<double>(sorted.size() - 1);
+  const auto below = static_cast<std::size_t>(place);
+  if (below + 1 >= sorted.size()) {
+    return sorted.back();
+  }
+  return std::lerp(sorted[below], sorted[below + 1], place - static_cast<double>(below));
 }
 
 Quantile quantile(std::span<const double> values, double p) {
@@ -109,7 +109,7 @@ Quantile quantile(std::span<const double> values, double p) {
   }
   std::vector<double> sorted(values.begin(), values.end());
   std::sort(sorted.begin(), sorted.end());
-  found.value = at(sorted, p);
+  found.value = quantile_of_sorted(sorted, p);
   found.summary = done_if_finite({found.value});
   return found;
 }

@@ -17,29 +17,6 @@ constexpr int kMostWide = 760;
 constexpr std::array<const char*, 8> kTints{"#cfe8cf", "#f6e3b4", "#cfdff5", "#f3d0c7",
                                             "#e6d9f2", "#d9d9d9", "#bfe3e0", "#f7f3c8"};
 
-std::string escaped(const std::string& text) {
-  std::string safe;
-  for (const char c : text) {
-    switch (c) {
-    case '&':
-      safe += "&amp;";
-      break;
-    case '<':
-      safe += "&lt;";
-      break;
-    case '>':
-      safe += "&gt;";
-      break;
-    case '"':
-      safe += "&quot;";
-      break;
-    default:
-      safe += static_cast<unsigned char>(c) < 0x20 ? ' ' : c;
-    }
-  }
-  return safe;
-}
-
 std::string number(int value) {
   return std::to_string(value);
 }
@@ -100,6 +77,29 @@ std::string block_of(const BlockGrid& grid, int x, int y, const std::vector<std:
 }
 
 } // namespace
+
+std::string escaped(const std::string& text) {
+  std::string safe;
+  for (const char c : text) {
+    switch (c) {
+    case '&':
+      safe += "&amp;";
+      break;
+    case '<':
+      safe += "&lt;";
+      break;
+    case '>':
+      safe += "&gt;";
+      break;
+    case '"':
+      safe += "&quot;";
+      break;
+    default:
+      safe += static_cast<unsigned char>(c) < 0x20 ? ' ' : c;
+    }
+  }
+  return safe;
+}
 
 std::string map_svg(const Plan& plan) {
   const auto names = treatments(plan);

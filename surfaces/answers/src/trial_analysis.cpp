@@ -9,6 +9,12 @@ Json interval(const stats::Interval& interval) {
   return Object().put("low", interval.low).put("high", interval.high).done();
 }
 
+Object ended(const stats::Summary& summary) {
+  Object object;
+  object.put("usable", summary.usable).put("message", summary.message);
+  return object;
+}
+
 Json mean(const trials::Mean& mean) {
   return Object()
       .put("name", mean.name)
@@ -56,8 +62,7 @@ Json comparison(const trials::Comparison& one) {
 }
 
 Json values(const trials::ValueAnalysis& analysis) {
-  Object object;
-  object.put("usable", analysis.summary.usable).put("message", analysis.summary.message);
+  Object object = ended(analysis.summary);
   if (analysis.summary.usable) {
     object.put("mean", analysis.mean).put("cv", analysis.cv).put("lost", analysis.lost);
   }
@@ -80,8 +85,7 @@ Json test(const trials::RepeatedTest& one) {
 }
 
 Json repeated(const trials::Repeated& one) {
-  Object object;
-  object.put("usable", one.summary.usable).put("message", one.summary.message);
+  Object object = ended(one.summary);
   if (one.summary.usable) {
     object.put("epsilon", one.epsilon).put("lower_bound", one.lower_bound).put("lost", one.lost);
   }
@@ -118,8 +122,7 @@ Json back_difference(const trials::BackDifference& one) {
 }
 
 Json back(const trials::TimeBack& one) {
-  Object object;
-  object.put("usable", one.summary.usable).put("message", one.summary.message);
+  Object object = ended(one.summary);
   if (one.summary.usable) {
     object.put("df", one.df).put("blocks_differ", one.blocks);
   }

@@ -77,7 +77,6 @@ units::Result<SeasonReview> season_review(const green::Records& records,
 
 /// "coring 13 mm", "topdressing 2 mm": kind and its leading parameter.
 std::string work_label(const green::Work& work);
-/// Settings by the green's grass.
-climate::GrowthOptions growth_options_for(green::Grass grass);
+using recovery::growth_options_for;
 
 } // namespace baize::services

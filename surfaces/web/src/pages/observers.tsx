@@ -79,8 +79,8 @@ function Each(props: { review: ObserversReview }) {
           of={review}
           height={40 + known.length * 34}
           draw={async (width, chosen) => {
-            const { drawLeans, leans } = await import("../plots/observers");
-            return drawLeans(leans(known), width, chosen);
+            const { drawLeans } = await import("../plots/observers");
+            return drawLeans(known, width, chosen);
           }}
         />
         <figcaption>{w.eachText}</figcaption>

@@ -1,51 +1,19 @@
 import * as Plot from "@observablehq/plot";
 import type { ConsistencyReview } from "../api/schemas";
-import { length, number, signed } from "../state/format";
+import { length, number } from "../state/format";
 import type { Settings } from "../state/settings";
 import { words } from "../words";
 import { bare, ink } from "./frame";
-import { span } from "./observers";
+import { drawIntervals, style } from "./intervals";
 
 const w = words.consistency;
-const style = { fontSize: "14px", fontFamily: "inherit", color: ink.text, background: "none", overflow: "visible" };
 type Green = ConsistencyReview["greens"][number];
-type Standing = NonNullable<Green["score"]>;
-interface Row {
-  name: string;
-  score: Standing;
-}
-
 /** Each green's difference from the club's median of the day. */
 export function drawStandings(greens: Green[], width: number, settings: Settings): Node[] {
-  const rows: Row[] = greens.flatMap((green) => (green.score ? [{ name: green.name, score: green.score }] : []));
-  const x = span(rows.map((row) => row.score.difference));
-  const names = Math.max(...rows.map((row) => row.name.length));
-  const middle = (row: Row) => row.score.difference.value;
-  const out = (row: Row) => row.score.out_of_line;
-  return [
-    bare(Plot.plot({
-      className: "plot",
-      width,
-      height: 40 + rows.length * 25,
-      marginLeft: Math.min(150, 20 + names * 8), marginRight: 14, marginTop: 6, marginBottom: 28,
-      x: { domain: x, label: null },
-      y: { domain: rows.map((row) => row.name), label: null, padding: 0.4 },
-      style,
-      marks: [
-        Plot.gridX({ stroke: ink.line, strokeOpacity: 1, ticks: width < 560 ? 5 : 9 }),
-        Plot.axisX({ anchor: "bottom", tickSize: 0, color: ink.quiet, fontSize: 13, ticks: width < 560 ? 5 : 9, tickFormat: (v: number) => signed(v, settings) }),
-        Plot.axisY({ anchor: "left", tickSize: 0, fontSize: 14 }),
-        Plot.ruleX([0], { stroke: ink.standard, strokeWidth: 1.8 }),
-        Plot.link(rows.filter((row) => row.score.difference.low !== undefined), {
-          y: "name", x1: (row: Row) => row.score.difference.low, x2: (row: Row) => row.score.difference.high,
-          stroke: (row: Row) => (out(row) ? ink.isNot : ink.accent), strokeWidth: 5, strokeOpacity: 0.4,
-        }),
-        Plot.dot(rows.filter((row) => !out(row)), { y: "name", x: middle, r: 5, fill: ink.accent, stroke: "var(--paper)" }),
-        Plot.dot(rows.filter(out), { y: "name", x: middle, r: 6, symbol: "triangle2", rotate: 180, fill: ink.isNot, stroke: "var(--paper)" }),
-        Plot.tip(rows, Plot.pointerY({ y: "name", x: middle, title: (row: Row) => `${row.name}\n${signed(middle(row), settings)}`, fontSize: 14, fill: "var(--paper)", stroke: ink.quiet })),
-      ],
-    })),
-  ];
+  const rows = greens.flatMap(({ name, score }) =>
+    score ? [{ name, figure: score.difference, out: score.out_of_line }] : [],
+  );
+  return drawIntervals(rows, 25, width, settings);
 }
 
 interface Part {

@@ -1,56 +1,17 @@
 import * as Plot from "@observablehq/plot";
-import type { AgreementPoint, Figure, ObserverLine, PairLine } from "../api/schemas";
+import type { AgreementPoint, ObserverLine, PairLine } from "../api/schemas";
 import { number, signed } from "../state/format";
 import type { Settings } from "../state/settings";
 import { words } from "../words";
 import { bare, ink } from "./frame";
+import { drawIntervals, span, style } from "./intervals";
 
 const w = words.observers;
-const style = { fontSize: "14px", fontFamily: "inherit", color: ink.text, background: "none", overflow: "visible" };
 
-/** A scale that shows zero and every end of an interval. */
-export function span(estimates: Figure[], least = 0.5): [number, number] {
-  const ends = estimates.flatMap((one) => [one.low ?? one.value, one.high ?? one.value]);
-  const most = Math.max(least, ...ends.map(Math.abs)) * 1.1;
-  return [-most, most];
-}
-
-export interface Lean {
-  name: string;
-  bias: Figure;
-}
-
-export function leans(observers: ObserverLine[]): Lean[] {
-  return observers.flatMap((one) => (one.bias ? [{ name: one.name, bias: one.bias }] : []));
-}
-
-/** One row for each observer: a dot with its interval about the line of the others. */
-export function drawLeans(rows: Lean[], width: number, settings: Settings): Node[] {
-  const x = span(rows.map((row) => row.bias));
-  const names = Math.max(...rows.map((row) => row.name.length));
-  const text = (row: Lean) => `${row.name}\n${signed(row.bias.value, settings)}`;
-  return [
-    bare(Plot.plot({
-      className: "plot",
-      width,
-      height: 40 + rows.length * 34,
-      marginLeft: Math.min(170, 20 + names * 8), marginRight: 14, marginTop: 6, marginBottom: 28,
-      x: { domain: x, label: null },
-      y: { domain: rows.map((row) => row.name), label: null, padding: 0.4 },
-      style,
-      marks: [
-        Plot.gridX({ stroke: ink.line, strokeOpacity: 1, ticks: width < 560 ? 5 : 9 }),
-        Plot.axisX({ anchor: "bottom", tickSize: 0, color: ink.quiet, fontSize: 13, ticks: width < 560 ? 5 : 9, tickFormat: (v: number) => signed(v, settings) }),
-        Plot.axisY({ anchor: "left", tickSize: 0, fontSize: 14 }),
-        Plot.ruleX([0], { stroke: ink.standard, strokeWidth: 1.8 }),
-        Plot.link(rows.filter((row) => row.bias.low !== undefined), {
-          y: "name", x1: (row: Lean) => row.bias.low, x2: (row: Lean) => row.bias.high, stroke: ink.accent, strokeWidth: 5, strokeOpacity: 0.45,
-        }),
-        Plot.dot(rows, { y: "name", x: (row: Lean) => row.bias.value, r: 6, fill: ink.accent, stroke: "var(--paper)" }),
-        Plot.tip(rows, Plot.pointerY({ y: "name", x: (row: Lean) => row.bias.value, title: text, fontSize: 14, fill: "var(--paper)", stroke: ink.quiet })),
-      ],
-    })),
-  ];
+/** Each observer's lean about the line of the others. */
+export function drawLeans(observers: ObserverLine[], width: number, settings: Settings): Node[] {
+  const rows = observers.flatMap(({ name, bias }) => (bias ? [{ name, figure: bias }] : []));
+  return drawIntervals(rows, 34, width, settings);
 }
 
 /** Difference against mean, with bias and limits; `less` is taken off every difference. */

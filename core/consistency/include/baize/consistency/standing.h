@@ -31,7 +31,4 @@ enum class Quantity { score, speed };
 std::vector<GreenStanding> standings(const std::vector<VisitFigures>& visits, Quantity quantity,
                                      double confidence = 0.95);
 
-/// Median; of an even number the mean of the middle two. NaN of none.
-double median_of(std::vector<double> values);
-
 } // namespace baize::consistency

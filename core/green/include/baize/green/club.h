@@ -113,5 +113,13 @@ struct Records {
 double standard_on(const std::vector<Standard>& standards, const std::string& green,
                    units::Day day);
 const Green* find_green(const Records& records, const std::string& id);
+/// The half a run was made in; empty: none in particular. Where the spot lies is a
+/// fact of the ground, so it goes before what the visit says. `green` may be null.
+const std::string& half_of(const Green* green, const Visit& visit, const Run& run);
+/// First to last day of each disruptive work that touches this green (and half).
+std::vector<units::Period> disrupted_days(const Records& records, const std::string& green,
+                                          const std::string& half = {});
+/// Was it worked on a day from one of the two to the other?
+bool disrupted_between(const std::vector<units::Period>& works, units::Day one, units::Day other);
 
 } // namespace baize::green

@@ -16,6 +16,8 @@ struct Estimate {
   double value = std::numeric_limits<double>::quiet_NaN();
   std::optional<double> se;
   std::optional<stats::Interval> interval;
+  /// Does the interval leave 0 out?
+  bool apart_from_zero() const { return interval && (interval->low > 0 || interval->high < 0); }
 };
 
 /// The figure without one session, or with all of them. Absent where it does not exist.
@@ -42,6 +44,10 @@ struct Sums {
     squares += value * value;
   }
 };
+
+/// The mean of all sessions' values, each weighing the same; its error leaves out
+/// one session at a time.
+std::optional<Estimate> mean_by_session(const std::vector<Sums>& sessions, double confidence);
 
 /// The spread of single values, half of it common to a session.
 struct Spread {

@@ -32,6 +32,9 @@ struct Options {
   bool valid() const { return !problem(); }
 };
 
+/// Settings of the growth potential by the green's grass.
+climate::GrowthOptions growth_options_for(green::Grass grass);
+
 /// Why no right end is known.
 enum class Censoring {
   none,
@@ -116,6 +119,10 @@ struct WorkLoss {
   bool back_at_lower_standard = false;
   int visits_after = 0;           ///< scored visits up to the horizon, not days
   std::vector<std::string> notes; ///< sentences: "No score before ...", "No visit after ..."
+
+  const RecoveryInterval& under(Definition definition) const {
+    return recovery[static_cast<std::size_t>(definition)];
+  }
 };
 
 /// Every disruptive work that touched the green, oldest first. `record_end` is

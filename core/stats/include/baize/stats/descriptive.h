@@ -44,4 +44,8 @@ struct Quantile {
 /// "option_out_of_range".
 Quantile quantile(std::span<const double> values, double p);
 
+/// The same of values that stand in order already, where many are asked of one set:
+/// at least one value, finite, ascending; p from 0 to 1. Nothing is checked.
+double quantile_of_sorted(std::span<const double> sorted, double p);
+
 } // namespace baize::stats

@@ -13,4 +13,8 @@ std::string map_text(const Plan& plan);
 /// are escaped. Blocks on one green stand together.
 std::string map_svg(const Plan& plan);
 
+/// Text that may stand inside SVG and HTML, also between double quotes; control
+/// characters become blanks.
+std::string escaped(const std::string& text);
+
 } // namespace baize::trials

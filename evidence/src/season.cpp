@@ -1,19 +1,14 @@
-// How often the season model's 95 % intervals hold the truth, on clubs drawn from
-// the model itself: three greens, one year, four works of two methods, two
-// observers, and visits as often as clubs make them. Run by hand; it writes the
-// table of docs/evidence/season.md:
-//   season_calibration [clubs a row] > docs/evidence/season.md
+// Clubs drawn from the season model itself: do its intervals hold the truth?
 #include "baize/season/project.h"
 #include "baize/stats/random.h"
+#include "studies.h"
 
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <cstdio>
-#include <cstdlib>
 #include <string>
 
-namespace baize {
+namespace baize::evidence {
 namespace {
 
 const units::Day kFirst{19723}; // 2024-01-01
@@ -141,26 +136,17 @@ Club draw_club(int every, bool skips, std::uint64_t stream) {
   return club;
 }
 
-struct Tally {
-  int inside = 0;
-  int all = 0;
-  double off = 0;
-  void add(double low, double high, double value, double truth) {
-    inside += low <= truth && truth <= high ? 1 : 0;
-    off += value - truth;
-    ++all;
-  }
-  void add(const season::Estimate& one, double truth) { add(one.low, one.high, one.value, truth); }
+struct Row {
+  Coverage score;
+  Coverage depth;
+  Coverage rate;
+  Coverage observer;
+  Coverage true_days;
 };
 
-struct Row {
-  Tally score;
-  Tally depth;
-  Tally rate;
-  Tally observer;
-  Tally true_days;
-  int refused = 0;
-};
+void add(Coverage& coverage, const season::Estimate& one, double truth) {
+  coverage.add(truth, one.value, {one.low, one.high});
+}
 
 void tally_green(Row& row, const season::SeasonFit& fit, const Club& club, std::size_t place) {
   const auto year = season::project(fit, club.records, club.records.greens[place].id, "",
@@ -169,14 +155,14 @@ void tally_green(Row& row, const season::SeasonFit& fit, const Club& club, std::
   double true_days = 0;
   for (std::size_t i = 0; i < year.days.size(); ++i) {
     const season::DayEstimate& day = year.days[i];
-    row.score.add(day.score_low, day.score_high, day.score, truth.score[i]);
+    row.score.add(truth.score[i], day.score, {day.score_low, day.score_high});
     true_days += truth.score[i] >= day.standard ? 1 : 0;
   }
-  row.true_days.add(year.true_days, true_days);
+  add(row.true_days, year.true_days, true_days);
   for (const season::WorkEstimate& work : year.works) {
     for (std::size_t k = 0; k < kWorks.size(); ++k) {
       if (kFirst + kWorks[k].day == work.loss.day) {
-        row.depth.add(work.depth, truth.depth[k]);
+        add(row.depth, work.depth, truth.depth[k]);
       }
     }
   }
@@ -188,66 +174,63 @@ void tally_club(Row& row, const Club& club) {
   const auto fit = season::fit_season(
       season::read_model(club.records, club.weather, kFirst + (kDays - 1), options), options);
   if (!fit.summary.usable) {
-    ++row.refused;
+    for (Coverage* one : {&row.score, &row.depth, &row.rate, &row.observer, &row.true_days}) {
+      one->refuse();
+    }
     return;
   }
   for (std::size_t g = 0; g < fit.model.greens.size(); ++g) {
     tally_green(row, fit, club, g);
   }
   for (const season::MethodEstimate& method : fit.methods) {
-    row.rate.add(method.rate, kRate[method.method == "coring" ? 0 : 1]);
+    add(row.rate, method.rate, kRate[method.method == "coring" ? 0 : 1]);
   }
   for (const season::ObserverEstimate& one : fit.observers) {
-    row.observer.add(one.above, one.observer == "first" ? 0.15 : -0.15);
+    add(row.observer, one.above, one.observer == "first" ? 0.15 : -0.15);
   }
 }
 
-void print(const char* name, const Row& row, int clubs) {
-  const auto part = [](const Tally& tally) {
-    return 100.0 * tally.inside / std::max(tally.all, 1);
-  };
-  const auto off = [](const Tally& tally) { return tally.off / std::max(tally.all, 1); };
-  std::printf("| %s | %d | %.1f | %+.3f | %.1f | %+.3f | %.1f | %.1f | %.1f | %+.1f | %d |\n", name,
-              clubs, part(row.score), off(row.score), part(row.depth), off(row.depth),
-              part(row.rate), part(row.observer), part(row.true_days), off(row.true_days),
-              row.refused);
-  std::fflush(stdout);
-}
-
-void run(int clubs) {
-  std::puts("# How often the season model's intervals hold the truth\n\n"
-            "Clubs drawn from the model itself: three greens, one year, four works of two methods, "
-            "two observers, six rolls a visit. Share of 95 % intervals that hold the truth, in "
-            "per cent, and the mean of estimate less truth. Written by\n"
-            "`season_calibration` (`tests/unit/season_calibration.cpp`); its head says how.\n\n"
-            "| visits | clubs | daily score | off | depth | off | rate | observer | true days | "
-            "off, days | refused |\n|---|---|---|---|---|---|---|---|---|---|---|");
-  struct Setting {
-    const char* name;
-    int every;
-    bool skips;
-  };
-  constexpr std::array<Setting, 6> kSettings{{{"every day", 1, false},
-                                              {"every 2 days", 2, false},
-                                              {"every 4 days", 4, false},
-                                              {"every 7 days", 7, false},
-                                              {"every 14 days", 14, false},
-                                              {"every 4 days, fewer when it was good", 4, true}}};
-  std::uint64_t stream = 0;
-  for (const Setting& setting : kSettings) {
-    Row row;
-    for (int i = 0; i < clubs; ++i) {
-      tally_club(row, draw_club(setting.every, setting.skips, stream++));
-    }
-    print(setting.name, row, clubs);
-  }
-}
+struct Habit {
+  const char* name;
+  int every;
+  bool skips;
+};
+constexpr std::array<Habit, 6> kHabits{{{"every day", 1, false},
+                                        {"every 2 days", 2, false},
+                                        {"every 4 days", 4, false},
+                                        {"every 7 days", 7, false},
+                                        {"every 14 days", 14, false},
+                                        {"every 4 days, fewer when it was good", 4, true}}};
 
 } // namespace
-} // namespace baize
 
-int main(int argc, char** argv) {
-  const int clubs = argc > 1 ? std::atoi(argv[1]) : 100;
-  baize::run(std::max(clubs, 1));
-  return 0;
+Study season(int worlds) {
+  Study study{"season",
+              "The season model",
+              "Clubs drawn from the model itself: three greens, one year, four works of two "
+              "methods, two observers, six rolls a visit, whole scores. In the last row three "
+              "visits of four are left out after a good score. Intervals of one club's days go "
+              "together, so the share of daily scores is known less well than its range says.",
+              {},
+              {}};
+  const auto table = [](const char* of) {
+    return Table{of, Coverage::header("visits", "intervals"), {}};
+  };
+  study.tables = {table("A day's score, points"), table("A work's depth, points"),
+                  table("A method's rate, per growth-day"),
+                  table("An observer above the mean, points"), table("A green's true days, days")};
+  std::uint64_t stream = 0;
+  for (const Habit& habit : kHabits) {
+    Row row;
+    for (int i = 0; i < worlds; ++i) {
+      tally_club(row, draw_club(habit.every, habit.skips, stream++));
+    }
+    const std::array all{&row.score, &row.depth, &row.rate, &row.observer, &row.true_days};
+    for (std::size_t i = 0; i < all.size(); ++i) {
+      study.tables[i].rows.push_back(all[i]->row(habit.name));
+    }
+  }
+  return study;
 }
+
+} // namespace baize::evidence
