@@ -186,9 +186,8 @@ std::vector<std::string> method_sentences(const ReportData& report) {
                             "before it; where there is none, none is invented. Depth is the score "
                             "before less the lowest day's score after.",
                             recovery::Options{}.before_window_days));
-  all.emplace_back("Back to stay means the first day from which every scored day is at the "
-                   "standard. It lies after the last scored day below and no later than the first "
-                   "scored day back.");
+  all.emplace_back("Back means the first of two scored days running at the standard. It lies after "
+                   "the last scored day below it and no later than that first day.");
   all.emplace_back("A loss in score-days is points below the score before, times days, until the "
                    "score before is reached again or the next disruptive work or the record ends "
                    "the count.");

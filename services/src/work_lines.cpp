@@ -24,15 +24,15 @@ void put_figures(WorkLine& line, const std::vector<LossHere>& losses) {
       ++areas;
       line.losses_open += here.loss->area->ended ? 0 : 1;
     }
-    const auto& lasting = here.loss->under(recovery::Definition::lasting);
-    if (!lasting.by_days) {
+    const auto& back = here.loss->under(recovery::kHeadline);
+    if (!back.by_days) {
       ++line.censored;
       continue;
     }
     ++line.back;
     line.back_at_lower_standard += here.loss->back_at_lower_standard ? 1 : 0;
-    least_after = std::min(least_after.value_or(lasting.after_days), lasting.after_days);
-    most_by = std::max(most_by.value_or(*lasting.by_days), *lasting.by_days);
+    least_after = std::min(least_after.value_or(back.after_days), back.after_days);
+    most_by = std::max(most_by.value_or(*back.by_days), *back.by_days);
   }
   if (depths > 0) {
     line.mean_depth = depth / depths;
@@ -40,8 +40,8 @@ void put_figures(WorkLine& line, const std::vector<LossHere>& losses) {
   if (areas > 0) {
     line.mean_score_days = area / areas;
   }
-  line.lasting_after_days = least_after;
-  line.lasting_by_days = most_by;
+  line.back_after_days = least_after;
+  line.back_by_days = most_by;
 }
 
 int greens_touched(const green::Records& records, const green::Work& work) {

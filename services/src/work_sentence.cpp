@@ -26,8 +26,14 @@ struct Spread {
   double mean() const { return sum / number; }
 };
 
-const recovery::RecoveryInterval& lasting(const recovery::WorkLoss& loss) {
-  return loss.under(recovery::Definition::lasting);
+const recovery::RecoveryInterval& back(const recovery::WorkLoss& loss) {
+  return loss.under(recovery::kHeadline);
+}
+
+/// Back, and seen below the standard again later.
+bool fell_again(const recovery::WorkLoss& loss) {
+  const recovery::RecoveryInterval& lasting = loss.under(recovery::Definition::lasting);
+  return back(loss).by_days && lasting.by_days != back(loss).by_days;
 }
 
 /// Green, or half green where the work was on halves.
@@ -69,6 +75,11 @@ std::string lower_standard_sentence(int lower) {
                                   lower, lower == 1 ? "is" : "are");
 }
 
+std::string again_sentence(int again) {
+  return again == 0 ? std::string()
+                    : fmt::format(" {} of them {} seen below it again later.", again, was(again));
+}
+
 std::string back_sentence(const std::vector<int>& first_back, const green::Work& work) {
   if (first_back.empty()) {
     return {};
@@ -76,19 +87,23 @@ std::string back_sentence(const std::vector<int>& first_back, const green::Work&
   const auto [low, high] = std::minmax_element(first_back.begin(), first_back.end());
   const int number = static_cast<int>(first_back.size());
   const std::string days = range(*low, *high, 0);
-  return fmt::format(" {} {} back at the standard to stay, first seen so after {} {}{}.",
+  return fmt::format(" {} {} back at the standard two visits running, first seen so after {} {}{}.",
                      places(number, work), was(number), days, days == "1" ? "day" : "days",
                      half_of_them(first_back));
 }
 
-std::string open_sentences(int next_work, int record_ends, const green::Work& work) {
+std::string open_sentences(int once, int next_work, int record_ends, const green::Work& work) {
   std::string text;
+  if (once > 0) {
+    text += fmt::format(" {} reached the standard, but not yet on two visits running.",
+                        places(once, work));
+  }
   if (next_work > 0) {
-    text += fmt::format(" {} {} not yet back to stay when the next disruptive work began.",
+    text += fmt::format(" {} {} not yet back when the next disruptive work began.",
                         places(next_work, work), was(next_work));
   }
   if (record_ends > 0) {
-    text += fmt::format(" {} {} not yet back to stay when last scored.", places(record_ends, work),
+    text += fmt::format(" {} {} not yet back when last scored.", places(record_ends, work),
                         was(record_ends));
   }
   return text;
@@ -115,8 +130,10 @@ struct Tally {
   Spread depth;
   std::vector<int> first_back;
   int lower = 0; ///< of these, back only since the standard fell
+  int again = 0; ///< of these, seen below it again later
   Spread area;
   int still_below = 0;
+  int once = 0; ///< seen at the standard, but not on two visits running
   int next_work = 0;
   int record_ends = 0;
   int no_before = 0;
@@ -139,10 +156,13 @@ Tally tally(const std::vector<LossHere>& losses) {
       sum.area.add(loss.area->score_days);
       sum.still_below += loss.area->ended ? 0 : 1;
     }
-    if (lasting(loss).by_days) {
-      sum.first_back.push_back(*lasting(loss).by_days);
+    if (back(loss).by_days) {
+      sum.first_back.push_back(*back(loss).by_days);
+      sum.again += fell_again(loss) ? 1 : 0;
       sum.lower += loss.back_at_lower_standard ? 1 : 0;
-    } else if (lasting(loss).censoring == recovery::Censoring::next_work) {
+    } else if (loss.under(recovery::Definition::at_standard).by_days) {
+      ++sum.once;
+    } else if (back(loss).censoring == recovery::Censoring::next_work) {
       ++sum.next_work;
     } else {
       ++sum.record_ends;
@@ -163,8 +183,8 @@ std::string work_sentence(const green::Work& work, const std::vector<LossHere>& 
   }
   const Tally sum = tally(losses);
   std::string text = depth_sentence(sum.depth, work) + back_sentence(sum.first_back, work) +
-                     lower_standard_sentence(sum.lower) +
-                     open_sentences(sum.next_work, sum.record_ends, work) +
+                     lower_standard_sentence(sum.lower) + again_sentence(sum.again) +
+                     open_sentences(sum.once, sum.next_work, sum.record_ends, work) +
                      area_sentence(sum.area, sum.still_below, work);
   if (sum.no_before > 0) {
     text += fmt::format(" No score before this work on {}.", places(sum.no_before, work));

@@ -163,8 +163,8 @@ TEST(Answers, WorkReviewAndLines) {
   line.work_class = green::WorkClass::disruptive;
   line.greens = 3;
   line.mean_depth = 2.5;
-  line.lasting_after_days = 8;
-  line.lasting_by_days = 21;
+  line.back_after_days = 8;
+  line.back_by_days = 21;
   line.back = 2;
   line.back_at_lower_standard = 1;
   line.censored = 1;

@@ -39,6 +39,15 @@ TEST(TrueDays, NeighboursMayLieOutside) {
   EXPECT_EQ(ledger.most_true(), 2);
 }
 
+TEST(TrueDays, TwoWeeksMayBeBridgedAndNotADayMore) {
+  auto records = two_visits();
+  records.visits[1].day = day("2025-05-16"); // 14 days after the first
+  EXPECT_EQ(may(records, 3, 15).between_true, 13);
+  records.visits[1].day = day("2025-05-17");
+  EXPECT_EQ(may(records, 3, 16).between_true, 0);
+  EXPECT_EQ(may(records, 3, 16).unmeasured, 14);
+}
+
 TEST(TrueDays, AWorkBetweenTakesTheTrustAway) {
   auto records = two_visits();
   records.works.push_back(work("w1", "coring", "2025-05-04"));

@@ -22,7 +22,7 @@ TEST(WorkLines, NewestFirstAndRoutineWithoutFigures) {
   EXPECT_EQ(lines[1].greens, 2);
   EXPECT_EQ(lines[1].censored, 2) << "nobody visited, so no right end is known";
   EXPECT_FALSE(lines[1].mean_depth);
-  EXPECT_FALSE(lines[1].lasting_by_days);
+  EXPECT_FALSE(lines[1].back_by_days);
 }
 
 TEST(WorkLines, SpansTheGreens) {
@@ -31,20 +31,22 @@ TEST(WorkLines, SpansTheGreens) {
   add_visit(records, "1", kWork - 2, 90);
   add_visit(records, "1", kWork + 2, 70);
   add_visit(records, "1", kWork + 10, 90);
+  add_visit(records, "1", kWork + 12, 90);
   add_visit(records, "2", kWork - 2, 85);
   add_visit(records, "2", kWork + 4, 75);
   add_visit(records, "2", kWork + 20, 85);
+  add_visit(records, "2", kWork + 22, 85);
   const auto lines = services::work_lines(records, {}, day(2025, 7, 1));
   ASSERT_EQ(lines.size(), 1U);
   EXPECT_DOUBLE_EQ(*lines[0].mean_depth, 1.5); // 2 and 1
-  EXPECT_EQ(lines[0].lasting_after_days, 2);
-  EXPECT_EQ(lines[0].lasting_by_days, 20);
+  EXPECT_EQ(lines[0].back_after_days, 2);
+  EXPECT_EQ(lines[0].back_by_days, 20);
   // Green 1: 2 x 2 + 8 x 1 = 12; green 2: 4 x 1 + 16 x 0.5 = 12.
   EXPECT_DOUBLE_EQ(*lines[0].mean_score_days, 12);
   EXPECT_EQ(lines[0].losses_open, 0);
-  add_visit(records, "2", kWork + 25, 60);
+  records.visits.back().runs = records.visits[5].runs; // 75 again, so not two running
   const auto fallen = services::work_lines(records, {}, day(2025, 7, 1))[0];
-  EXPECT_EQ(fallen.lasting_by_days, 10) << "of the green that is back";
+  EXPECT_EQ(fallen.back_by_days, 10) << "of the green that is back";
   EXPECT_EQ(fallen.back, 1);
   EXPECT_EQ(fallen.censored, 1);
 }

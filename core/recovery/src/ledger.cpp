@@ -80,8 +80,8 @@ Ledger true_days(const green::Records& records, const std::string& green, units:
     } else if (next != book.days.begin() && next != book.days.end()) {
       const DayScore& left = *(next - 1);
       const double wanted = standard(day);
-      const bool both = is_true(left) && is_true(*next) && reaches(left.score, wanted) &&
-                        reaches(next->score, wanted);
+      const bool both = next->day - left.day <= kLongestBridge && is_true(left) && is_true(*next) &&
+                        reaches(left.score, wanted) && reaches(next->score, wanted);
       count(ledger, both && !worked_between(book, left.day, next->day) ? DayKind::between_true
                                                                        : DayKind::unmeasured);
     } else {

@@ -50,7 +50,7 @@ void about_figures(std::vector<std::string>& notes, const WorkLoss& loss, const 
                     iso(after.days.front().day) + ", was already back.");
   }
   if (loss.back_at_lower_standard) {
-    const DayScore& back = after.days[first_back(after, Definition::lasting)];
+    const DayScore& back = after.days[first_back(after, kHeadline)];
     notes.push_back("Back only since the standard fell: " + units::show_number(back.score, 2) +
                     " on " + iso(back.day) +
                     " would not have met the standard of the work's day, " +

@@ -169,9 +169,9 @@ WorkLoss loss_of(const Surface& surface, std::size_t place, const green::Work& w
   loss.recovery = recovery_intervals(after, surface.weather, surface.options.growth);
   set_depth(loss, after);
   set_area(loss, after, surface);
-  const std::size_t lasting = first_back(after, Definition::lasting);
+  const std::size_t back = first_back(after, kHeadline);
   loss.back_at_lower_standard =
-      lasting < after.days.size() && !reaches(after.days[lasting].score, loss.standard);
+      back < after.days.size() && !reaches(after.days[back].score, loss.standard);
   loss.notes = loss_notes(loss, after, {&work, &disruption, next, before_from, sides.unordered});
   return loss;
 }

@@ -1,14 +1,19 @@
 #include "baize/answers/work.h"
 
 #include "baize/answers/visit.h"
+#include "baize/green/kinds.h"
 
 namespace baize::answers {
 
 namespace {
 
-Json parameter(const green::Parameter& parameter) {
+Json parameter(const green::Parameter& parameter, const green::WorkKind* kind) {
+  const green::ParameterKind* known =
+      kind == nullptr ? nullptr : green::find_parameter(*kind, parameter.name);
   return Object()
       .put("name", parameter.name)
+      .put("title", known == nullptr ? parameter.name : std::string(known->title))
+      .put("unit", known == nullptr ? std::string() : std::string(known->rule.unit))
       .put("number", parameter.number)
       .put("word", parameter.word)
       .done();
@@ -17,6 +22,7 @@ Json parameter(const green::Parameter& parameter) {
 } // namespace
 
 Json to_json(const green::Work& work) {
+  const green::WorkKind* kind = green::find_work_kind(work.kind);
   return Object()
       .put("id", work.id)
       .put("kind", work.kind)
@@ -26,7 +32,9 @@ Json to_json(const green::Work& work) {
       .nest("greens", list(work.greens))
       .put("half", work.half)
       .put("disruptive", work.disruptive)
-      .nest("parameters", list(work.parameters, parameter))
+      .nest("parameters",
+            list(work.parameters,
+                 [kind](const green::Parameter& one) { return parameter(one, kind); }))
       .put("note", work.note)
       .nest("source", to_json(work.source))
       .done();

@@ -16,17 +16,17 @@ struct RecoveryOptions {
 };
 
 std::string interval(const services::WorkLine& line) {
-  if (!line.lasting_after_days) {
+  if (!line.back_after_days) {
     return {};
   }
-  return line.lasting_by_days ? std::to_string(*line.lasting_after_days) + "-" +
-                                    std::to_string(*line.lasting_by_days)
-                              : "over " + std::to_string(*line.lasting_after_days);
+  return line.back_by_days
+             ? std::to_string(*line.back_after_days) + "-" + std::to_string(*line.back_by_days)
+             : "over " + std::to_string(*line.back_after_days);
 }
 
 void print_lines(const Session& session, const std::vector<services::WorkLine>& lines) {
   Table table({words("work"), words("day"), words("label"), words("class"), number("greens"),
-               number("mean depth", "points"), number("back for good", "days"),
+               number("mean depth", "points"), number("back", "days"),
                number("greens not yet back"), number("mean loss", "score-days"),
                number("losses not ended", "greens")});
   for (const services::WorkLine& line : lines) {

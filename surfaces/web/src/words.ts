@@ -21,7 +21,7 @@ const dayKinds: Record<DayKind, string> = {
 const dayKindRules: Record<DayKind, string> = {
   measured_true: "visited, at or above the standard",
   measured_not: "visited, below the standard",
-  between_true: "not visited; true on the nearest visits before and after, no disruptive work between",
+  between_true: "not visited; true on the nearest visits before and after, at most 14 days apart, no disruptive work between",
   unmeasured: "not visited, and nothing else is known",
   closed: "closed to play",
 };
@@ -131,7 +131,7 @@ export const words = {
     title: "Works",
     intro: "What each disruptive work cost, newest first.",
     routine: "Routine works and closures",
-    work: "Work", day: "Day", greens: "Greens", fall: "Mean fall", back: "Lasting recovery", cost: "Mean loss",
+    work: "Work", day: "Day", greens: "Greens", fall: "Mean fall", back: "Back at the standard", cost: "Mean loss",
     censored: (n: number) => `${count(n, "green")} without a known end`,
     points: (n: string) => `${n} points`,
     scoreDays: (n: string) => `${n} score-days`,
@@ -158,7 +158,7 @@ export const words = {
     four: "The four definitions",
     green: "Green", before: "Before", lowest: "Lowest after", fall: "Fall", back: "Back", loss: "Loss", lossUnit: "Loss, score-days",
     band: (low: string, high: string) => `${low} to ${high}`,
-    notEnded: "still below at the end",
+    notEnded: "still below at the end", noneSeen: "none seen",
     noBefore: "no score before",
     nothingAfter: "no visit after",
     elapsed: "Days after the work", growth: "Growth-days", definitionColumn: "Definition", visits: "Rests on",
@@ -238,7 +238,7 @@ export const words = {
     trueDaysText: "Solid: measured true. Striped: nobody measured, so it may be true or not. The rest: measured, and not true. Figures: at least, at most, of the open days.",
     atLeastMost: (least: number, most: number, open: number) => ({ least: `${least}`, rest: ` to ${most} of ${open}` }),
     cost: "What each disruptive work cost", noWorks: "No disruptive work is on record for this year.",
-    tableCaption: "Lasting: the first day from which every visited day stays at the standard; in brackets the least and most loss.",
+    tableCaption: "Back: the first of two visited days running at or above the standard; in brackets the least and most loss.",
     howToRead: "In the pictures each point is one visit, and the bar behind it runs from the lowest to the highest roll; lettered lines are disruptive works, stars are fixtures.",
     methods: "How the figures were made",
     basis: (visits: number, observers: number, scored: number, measured: number) =>

@@ -3,7 +3,7 @@ import type { Ledger, RecoveryInterval, WorkLine } from "../src/api/schemas";
 import { elapsed, inGrowth, whyNone } from "../src/parts/interval";
 import { ledgerByMonth, ledgerDays } from "../src/parts/ledger";
 import { weatherByMonth } from "../src/parts/year_tables";
-import { lasting } from "../src/pages/works";
+import { backText } from "../src/pages/works";
 import { letter, standardOn } from "../src/state/year";
 import { startSettings } from "../src/state/settings";
 import { words } from "../src/words";
@@ -60,9 +60,9 @@ describe("recovery", () => {
     expect(whyNone({ before: 8.4, visits_after: 0 })).toBe("no visit after");
   });
   it("of a work names the greens that have no known end", () => {
-    const line = { censored: 2, lasting_after_days: 5 } as WorkLine;
-    expect(lasting(line)).toBe("2 greens without a known end");
-    expect(lasting({ ...line, censored: 0, lasting_by_days: 30 })).toBe("after 5, by 30 days");
+    const line = { censored: 2, back_after_days: 5 } as WorkLine;
+    expect(backText(line)).toBe("2 greens without a known end");
+    expect(backText({ ...line, censored: 0, back_by_days: 30 })).toBe("after 5, by 30 days");
   });
 });
 

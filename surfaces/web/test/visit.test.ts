@@ -63,8 +63,8 @@ describe("greens", () => {
 
 describe("a work", () => {
   it("tells its parameters with the reader's decimal mark", () => {
-    expect(parameterText({ name: "tine_diameter", number: 12.7, word: "" }, { unit: "m", decimal: "," })).toBe("tine diameter 12,7");
-    expect(parameterText({ name: "diameter_is", word: "outside" }, startSettings)).toBe("diameter is outside");
+    expect(parameterText({ name: "tine_diameter", title: "Tine diameter", unit: "mm", number: 12.7, word: "" }, { unit: "m", decimal: "," })).toBe("Tine diameter: 12,7\u00a0mm");
+    expect(parameterText({ name: "cores", title: "Cores", unit: "", word: "worked_in" }, startSettings)).toBe("Cores: worked in");
   });
   it("draws no return for a green nobody visited after it", () => {
     const green = (visits_after: number, by_days?: number) =>

@@ -41,12 +41,12 @@ struct WorkLine {
   std::string label;
   green::WorkClass work_class = green::WorkClass::routine;
   int greens = 0;
-  std::optional<double> mean_depth;      ///< over its greens that have a before and an after
-  std::optional<int> lasting_after_days; ///< over the greens that are back: least last-below ...
-  std::optional<int> lasting_by_days;    ///< ... to most first-back
-  int back = 0;                          ///< greens back to stay
-  int back_at_lower_standard = 0;        ///< of these, only since the standard fell
-  int censored = 0;                      ///< greens with no known right end
+  std::optional<double> mean_depth;   ///< over its greens that have a before and an after
+  std::optional<int> back_after_days; ///< over the greens that are back: least last-below ...
+  std::optional<int> back_by_days;    ///< ... to most first-back
+  int back = 0;                       ///< greens back to stay
+  int back_at_lower_standard = 0;     ///< of these, only since the standard fell
+  int censored = 0;                   ///< greens with no known right end
   std::optional<double> mean_score_days;
   /// Greens still below when their record or the next work ended the count: above
   /// 0 the mean is a least.

@@ -6,6 +6,8 @@ export type ClubName = Schemas["ClubName"];
 export type ConsistencyReview = Schemas["ConsistencyReview"];
 export type DayKind = Schemas["DayKind"];
 export type Definition = Schemas["Definition"];
+/** What "back" means where no other definition is asked for. */
+export const headline: Definition = "two_running";
 export type Estimate = Schemas["Estimate"];
 export type DirectionFinding = Schemas["DirectionFinding"];
 export type Fields = Schemas["Fields"];

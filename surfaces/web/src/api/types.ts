@@ -460,7 +460,13 @@ export interface components {
         Parameter: {
             /** @example tine_diameter */
             name: string;
-            /** @description In the unit that /api/v1/fields states for the name. */
+            /** @example Tine diameter */
+            title: string;
+            /**
+             * @description Empty where the number has none and for words.
+             * @example mm
+             */
+            unit: string;
             number?: number;
             /** @description For parameters that are words; else empty. */
             word: string;
@@ -657,7 +663,7 @@ export interface components {
             score: number;
         };
         /**
-         * @description measured_true: visited, at or above the standard; measured_not: visited, below; between_true: not visited, true visits on both sides and no disruptive work between; unmeasured: not visited, anything else; closed: closed to play.
+         * @description measured_true: visited, at or above the standard; measured_not: visited, below; between_true: not visited, true visits on both sides at most 14 days apart and no disruptive work between; unmeasured: not visited, anything else; closed: closed to play.
          * @enum {string}
          */
         DayKind: "measured_true" | "measured_not" | "between_true" | "unmeasured" | "closed";
@@ -929,11 +935,11 @@ export interface components {
             greens: number;
             /** @description Mean fall over its greens that have a before and an after, points. */
             mean_depth?: number;
-            /** @description Lasting recovery, least last-below over the greens that are back, days since the work. */
-            lasting_after_days?: number;
-            /** @description Lasting recovery, most first-back over the greens that are back, days since the work. */
-            lasting_by_days?: number;
-            /** @description Greens back at the standard to stay. */
+            /** @description Two visits running at the standard: least last-below over the greens that are back, days since the work. */
+            back_after_days?: number;
+            /** @description Two visits running at the standard: most first-back over the greens that are back, days since the work. */
+            back_by_days?: number;
+            /** @description Greens seen back at the standard. */
             back: number;
             /** @description Of these, greens whose score would not have met the standard of the work's day. */
             back_at_lower_standard: number;

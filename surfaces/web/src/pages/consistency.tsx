@@ -5,6 +5,7 @@ import { length, longDay, number } from "../state/format";
 import { useSettings, type Settings } from "../state/settings";
 import { words } from "../words";
 import { withInterval } from "./observers";
+import { Said } from "../parts/said";
 
 const w = words.consistency;
 type Green = ConsistencyReview["greens"][number];
@@ -16,7 +17,7 @@ export function ConsistencyPage(props: { review: ConsistencyReview }) {
     <article>
       <header class="page-head">
         <h1 tabIndex={-1}>{w.title}</h1>
-        <p class="lead">{review.sentence}</p>
+        <p class="lead"><Said text={review.sentence} /></p>
         <p class="quiet">{w.period(longDay(review.days.first), longDay(review.days.last), review.visits)}</p>
       </header>
       {review.greens.some((green) => green.score) && <Greens review={review} />}

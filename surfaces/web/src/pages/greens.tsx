@@ -6,6 +6,7 @@ import { TrueBar } from "../parts/true_bar";
 import { dayParts, length, longDay, middleDay, score, signed } from "../state/format";
 import { useSettings } from "../state/settings";
 import { words } from "../words";
+import { Said } from "../parts/said";
 
 const w = words.greens;
 type Order = keyof typeof w.orders;
@@ -59,7 +60,7 @@ export function GreensPage(props: { review: GreensReview }) {
     <article class="greens">
       <header class="page-head">
         <p class="over">{w.asOf(longDay(review.today))}</p>
-        <h1 tabIndex={-1}>{review.headline}</h1>
+        <h1 tabIndex={-1}><Said text={review.headline} /></h1>
         <Named text={w.lowest} cards={low} review={review} shown={(card) => `(${score(card.score ?? 0, settings)})`} />
         <Named
           text={w.stale}

@@ -6,6 +6,7 @@ import { middleDay, number } from "../state/format";
 import { linkTo, type Route } from "../state/route";
 import { useSettings, type Settings } from "../state/settings";
 import { words } from "../words";
+import { Said } from "../parts/said";
 
 const w = words.methods;
 type MethodsRoute = Extract<Route, { page: "methods" }>;
@@ -25,7 +26,7 @@ export function MethodsPage(props: { route: MethodsRoute; review: MethodsReview;
     <article>
       <header class="page-head">
         <h1 tabIndex={-1}>{w.title}</h1>
-        <p class="lead">{review.sentence}</p>
+        <p class="lead"><Said text={review.sentence} /></p>
         {review.looks > 0 && <p class="quiet">{w.rests(review.works, review.looks)}</p>}
       </header>
       <Filter route={route} fields={props.fields} definition={review.definition} />
@@ -38,7 +39,7 @@ export function MethodsPage(props: { route: MethodsRoute; review: MethodsReview;
           <h2>{w.left}</h2>
           <ul class="plain-list">
             {review.notes.map((note) => (
-              <li key={note}>{note}</li>
+              <li key={note}><Said text={note} /></li>
             ))}
           </ul>
         </section>
@@ -161,7 +162,7 @@ function Pairs(props: { review: MethodsReview }) {
       <ul class="plain-list">
         {foremost.map((pair) => (
           <li key={pair.first + pair.second}>
-            {pair.sentence} <span class="quiet">{pair.caution}</span>
+            <Said text={pair.sentence} /> <span class="quiet"><Said text={pair.caution} /></span>
           </li>
         ))}
       </ul>

@@ -5,6 +5,7 @@ import { Numbers, Table } from "../parts/table";
 import { number } from "../state/format";
 import { useSettings, type Settings } from "../state/settings";
 import { words } from "../words";
+import { Said } from "../parts/said";
 
 const w = words.observers;
 
@@ -24,7 +25,7 @@ export function ObserversPage(props: { review: ObserversReview }) {
     <article>
       <header class="page-head">
         <h1 tabIndex={-1}>{w.title}</h1>
-        <p class="lead">{review.sentence}</p>
+        <p class="lead"><Said text={review.sentence} /></p>
         {review.sessions > 0 && <p class="quiet">{w.shared(review.balls, review.sessions)}</p>}
         {review.waiting > 0 && <p class="quiet">{w.waiting(review.waiting)}</p>}
       </header>
@@ -44,7 +45,7 @@ export function ObserversPage(props: { review: ObserversReview }) {
           <p class="quiet">{w.nearbyText}</p>
           <ul class="plain-list">
             {review.nearby.map((line) => (
-              <li key={line.first + line.second}>{line.sentence}</li>
+              <li key={line.first + line.second}><Said text={line.sentence} /></li>
             ))}
           </ul>
         </Numbers>
@@ -87,7 +88,7 @@ function Each(props: { review: ObserversReview }) {
       </figure>
       <ul class="plain-list">
         {review.observers.map((one) => (
-          <li key={one.observer}>{one.sentence}</li>
+          <li key={one.observer}><Said text={one.sentence} /></li>
         ))}
       </ul>
       <Numbers>
@@ -142,7 +143,7 @@ function Pair(props: { pair: PairLine; first: string; second: string; corrected:
   const share = (value: number | undefined) => number(100 * (value ?? 0), 0, settings);
   return (
     <div>
-      <p>{pair.sentence}</p>
+      <p><Said text={pair.sentence} /></p>
       {pair.points.length > 0 && (
         <figure aria-label={w.pairLabel(first, second)}>
           <figcaption>

@@ -9,6 +9,7 @@ import { longDay, middleDay } from "../state/format";
 import { keepSettings, loadSettings, SettingsContext } from "../state/settings";
 import { words } from "../words";
 import { YearPicture } from "./year";
+import { Said } from "../parts/said";
 
 const w = words.report;
 const anchor = (green: string) => `green-${encodeURIComponent(green)}`;
@@ -56,7 +57,7 @@ function Summary(props: { data: ReportData }) {
       <p class="lead">{first}</p>
       <ul class="said">
         {more.map((sentence) => (
-          <li key={sentence}>{sentence}</li>
+          <li key={sentence}><Said text={sentence} /></li>
         ))}
       </ul>
       <h2>{w.trueDays}</h2>
@@ -70,7 +71,7 @@ function Summary(props: { data: ReportData }) {
               <h3 class="initial">{review.label}</h3>
               <p class="quiet">{middleDay(review.work.day)}</p>
             </div>
-            <p>{review.sentence}</p>
+            <p><Said text={review.sentence} /></p>
           </li>
         ))}
       </ol>

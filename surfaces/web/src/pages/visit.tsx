@@ -5,6 +5,7 @@ import { Table } from "../parts/table";
 import { dayParts, length, longDay, number, score, smallLength } from "../state/format";
 import { useSettings, type Settings } from "../state/settings";
 import { words } from "../words";
+import { Said } from "../parts/said";
 
 const w = words.visit;
 
@@ -80,7 +81,7 @@ export function VisitPageView(props: { club: string; detail: VisitDetail }) {
           <h2>{w.remarks}</h2>
           <ul>
             {detail.remarks.map((remark, index) => (
-              <li key={index}>{remark.sentence}</li>
+              <li key={index}><Said text={remark.sentence} /></li>
             ))}
           </ul>
         </section>

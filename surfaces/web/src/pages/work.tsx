@@ -1,5 +1,5 @@
 import { useState } from "preact/hooks";
-import type { Definition, Parameter, WorkReview } from "../api/schemas";
+import { headline, type Definition, type Parameter, type WorkReview } from "../api/schemas";
 import { Chart } from "../parts/chart";
 import { elapsed } from "../parts/interval";
 import { Link } from "../parts/place";
@@ -8,14 +8,16 @@ import { longDay, number } from "../state/format";
 import { useSettings, type Settings } from "../state/settings";
 import { greenTitle } from "../state/year";
 import { words } from "../words";
+import { Said } from "../parts/said";
 
 const w = words.work;
 const definitions = Object.keys(w.definitions) as Definition[];
 
 export function parameterText(parameter: Parameter, settings: Settings): string {
-  const name = parameter.name.replace(/_/g, " ");
-  const value = parameter.number === undefined ? parameter.word : plain(parameter.number, settings);
-  return `${name} ${value}`.trim();
+  const value = parameter.number === undefined
+    ? parameter.word.replace(/_/g, " ")
+    : `${plain(parameter.number, settings)}\u00a0${parameter.unit}`.trim();
+  return `${parameter.title}: ${value}`;
 }
 
 function plain(value: number, settings: Settings): string {
@@ -27,7 +29,7 @@ export function WorkPage(props: { review: WorkReview }) {
   const { review } = props;
   const { work } = review;
   const settings = useSettings();
-  const [definition, setDefinition] = useState<Definition>("lasting");
+  const [definition, setDefinition] = useState<Definition>(headline);
   return (
     <article>
       <header class="page-head">
@@ -37,7 +39,7 @@ export function WorkPage(props: { review: WorkReview }) {
         <h1 tabIndex={-1}>
           {review.label}, {longDay(work.day)}
         </h1>
-        <p class="lead">{review.sentence}</p>
+        <p class="lead"><Said text={review.sentence} /></p>
       </header>
       {review.work_class !== "disruptive" && <p class="notice">{w.noDisruption}</p>}
       {review.greens.length > 0 && (

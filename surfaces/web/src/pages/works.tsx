@@ -9,8 +9,8 @@ const w = words.works;
 export const newestFirst = (works: WorkLine[]) =>
   [...works].sort((a, b) => b.work.day.localeCompare(a.work.day) || a.work.id.localeCompare(b.work.id));
 
-export function lasting(line: WorkLine): string {
-  const { lasting_after_days: after, lasting_by_days: by, back, censored } = line;
+export function backText(line: WorkLine): string {
+  const { back_after_days: after, back_by_days: by, back, censored } = line;
   if (after === undefined || by === undefined) return censored > 0 ? w.censored(censored) : "";
   const days = words.work.withinDays(after, by);
   if (censored === 0) return days;
@@ -29,7 +29,7 @@ export function Costs(props: { line: WorkLine; settings: Settings }) {
       </div>
       <div>
         <dt>{w.back}</dt>
-        <dd>{lasting(line) || unknown}</dd>
+        <dd>{backText(line) || unknown}</dd>
       </div>
       <div>
         <dt>{w.cost}</dt>

@@ -30,13 +30,16 @@ export function Interval(props: { interval: RecoveryInterval }) {
   );
 }
 
+/** Already back when first looked at, days after the work: a fall may have been and gone. */
+export const noneSeen = (area: LossArea | undefined) => area !== undefined && area.score_days === 0 && area.high >= 0.05;
+
 export function Loss(props: { area: LossArea | undefined; why: string }) {
   const settings = useSettings();
   const { area } = props;
   if (!area) return <span class="quiet">{props.why}</span>;
   return (
     <>
-      {number(area.score_days, 1, settings)}{" "}
+      {noneSeen(area) ? w.noneSeen : number(area.score_days, 1, settings)}{" "}
       <span class="quiet">
         ({w.band(number(area.low, 1, settings), number(area.high, 1, settings))})
       </span>

@@ -7,6 +7,7 @@ import { seasonModelWords as w } from "../words_season_model";
 import { Chart } from "./chart";
 import { Load } from "./load";
 import { Numbers, Table } from "./table";
+import { Said } from "./said";
 
 /** The year as the season model estimates it; asked for after the page stands. */
 export function YearModel(props: { club: string; green: string; year: number }) {
@@ -27,7 +28,7 @@ function Model(props: { model: SeasonModel }) {
   return (
     <>
       <p>
-        {model.sentence} <span class="quiet">{w.about}</span>
+        <Said text={model.sentence} /> <span class="quiet">{w.about}</span>
       </p>
       <figure aria-label={w.label(model.green_name, model.year)}>
         <Chart

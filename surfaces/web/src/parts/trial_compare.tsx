@@ -3,6 +3,7 @@ import { compareTrial, type TrialAnswer } from "../api/trials";
 import { words } from "../words";
 import { TrialResult } from "./trial_result";
 import { AnswerPlace, useAnswer } from "./trial_work";
+import { Said } from "./said";
 
 const w = words.trials;
 
@@ -58,7 +59,7 @@ export function TrialCompare() {
               <h3>{w.problems}</h3>
               <ul class="plain-list">
                 {answer.sentences.map((sentence) => (
-                  <li key={sentence}>{sentence}</li>
+                  <li key={sentence}><Said text={sentence} /></li>
                 ))}
               </ul>
             </section>

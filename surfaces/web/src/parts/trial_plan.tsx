@@ -4,6 +4,7 @@ import { useSettings } from "../state/settings";
 import { words } from "../words";
 import { Table } from "./table";
 import { How, Notes } from "./trial_work";
+import { Said } from "./said";
 
 const w = words.trials;
 const c = w.columns;
@@ -41,7 +42,7 @@ export function TrialPlanView(props: { design: TrialDesign }) {
   const place = (plot: TrialDesign["plots"][number]) => [plot.green, plot.half].filter(Boolean).join(", ");
   return (
     <>
-      <p class="lead answer">{design.sentence}</p>
+      <p class="lead answer"><Said text={design.sentence} /></p>
       <section>
         <h3>{w.map}</h3>
         <div class="trial-map" tabIndex={0} role="region" aria-label={w.map}>

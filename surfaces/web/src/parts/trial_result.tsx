@@ -5,6 +5,7 @@ import { words } from "../words";
 import { Chart } from "./chart";
 import { Numbers, Table } from "./table";
 import { How, Notes } from "./trial_work";
+import { Said } from "./said";
 
 const w = words.trials;
 const c = w.columns;
@@ -118,7 +119,7 @@ export function TrialResult(props: { analysis: TrialAnalysis }) {
   const { analysis } = props;
   return (
     <>
-      <p class="lead answer">{analysis.sentence}</p>
+      <p class="lead answer"><Said text={analysis.sentence} /></p>
       <p class="quiet">{w.evidence(analysis.plots, analysis.records, analysis.days.length)}</p>
       <Days analysis={analysis} />
       {analysis.overall.comparisons.length > 0 && (

@@ -2,6 +2,7 @@ import type { ComponentChildren } from "preact";
 import { useState } from "preact/hooks";
 import { Failure } from "../api/client";
 import { words } from "../words";
+import { Said } from "./said";
 
 type State<T> = { is: "waiting" } | { is: "working" } | { is: "ready"; value: T } | { is: "failed"; sentence: string };
 
@@ -39,7 +40,7 @@ export function Notes(props: { notes: string[] }) {
       <h3>{words.trials.note}</h3>
       <ul class="plain-list">
         {props.notes.map((note) => (
-          <li key={note}>{note}</li>
+          <li key={note}><Said text={note} /></li>
         ))}
       </ul>
     </section>

@@ -3,9 +3,10 @@ import { dayParts, longDay, number, score } from "../state/format";
 import { useSettings } from "../state/settings";
 import { greenTitle } from "../state/year";
 import { words } from "../words";
-import { inGrowth, Interval, Loss, whyNone } from "./interval";
+import { inGrowth, Interval, Loss, noneSeen, whyNone } from "./interval";
 import { Link, VisitLinks } from "./place";
 import { Numbers, Table } from "./table";
+import { Said } from "./said";
 
 const w = words.work;
 /** Every green of the work under the chosen definition. */
@@ -28,7 +29,7 @@ export function WorkTable(props: { review: WorkReview; definition: Definition })
         },
         { head: w.before, number: true, cell: ({ loss }) => (loss.before === undefined ? quiet(w.noBefore) : score(loss.before, settings)) },
         { head: w.lowest, number: true, cell: ({ loss }) => (loss.trough === undefined ? quiet(w.nothingAfter) : score(loss.trough, settings)) },
-        { head: w.fall, number: true, cell: ({ loss }) => (loss.depth === undefined ? quiet(whyNone(loss)) : number(loss.depth, 1, settings)) },
+        { head: w.fall, number: true, cell: ({ loss }) => fall(loss) },
         {
           head: w.elapsed,
           cell: (green) => {
@@ -41,6 +42,11 @@ export function WorkTable(props: { review: WorkReview; definition: Definition })
       ]}
     />
   );
+
+  function fall(loss: WorkAtGreen["loss"]) {
+    if (loss.depth === undefined) return quiet(whyNone(loss));
+    return noneSeen(loss.area) ? quiet(w.noneSeen) : number(loss.depth, 1, settings);
+  }
 
   function growthCell(one: RecoveryInterval | undefined) {
     return (one && inGrowth(one, settings)) ?? "";
@@ -55,7 +61,7 @@ export function FourDefinitions(props: { club: string; green: WorkAtGreen }) {
   return (
     <Numbers title={greenTitle(green)}>
       {loss.notes.map((note) => (
-        <p key={note}>{note}</p>
+        <p key={note}><Said text={note} /></p>
       ))}
       <Table<RecoveryInterval>
         caption={`${greenTitle(green)}, ${longDay(loss.day)}`}

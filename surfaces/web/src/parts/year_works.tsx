@@ -1,4 +1,4 @@
-import type { SeasonReview, WorkLoss } from "../api/schemas";
+import { headline, type SeasonReview, type WorkLoss } from "../api/schemas";
 import { middleDay, number, shortDay } from "../state/format";
 import { useSettings } from "../state/settings";
 import { letters } from "../state/year";
@@ -24,8 +24,8 @@ export function YearWorks(props: { season: SeasonReview }) {
       {season.works.length === 0 && <p>{words.year.noWorks}</p>}
       <ol class="work-list">
         {season.losses.map((loss) => {
-          const lasting = loss.recovery.find((one) => one.definition === "lasting");
-          const growth = lasting && inGrowth(lasting, settings);
+          const back = loss.recovery.find((one) => one.definition === headline);
+          const growth = back && inGrowth(back, settings);
           return (
             <li key={loss.work + loss.half}>
               <div class="work-name">
@@ -46,9 +46,9 @@ export function YearWorks(props: { season: SeasonReview }) {
                   <dd>{loss.depth === undefined ? <span class="quiet">{whyNone(loss)}</span> : w.points(number(loss.depth, 1, settings))}</dd>
                 </div>
                 <div>
-                  <dt>{w.back}: {w.definitions.lasting.name.toLowerCase()}</dt>
+                  <dt>{w.back}: {w.definitions[headline].name.toLowerCase()}</dt>
                   <dd>
-                    {lasting && loss.visits_after > 0 ? <Interval interval={lasting} /> : <span class="quiet">{w.nothingAfter}</span>}
+                    {back && loss.visits_after > 0 ? <Interval interval={back} /> : <span class="quiet">{w.nothingAfter}</span>}
                     {growth && <span class="quiet under">{growth} {w.growth.toLowerCase()}</span>}
                   </dd>
                 </div>
@@ -104,8 +104,8 @@ export function YearWorksTable(props: { season: SeasonReview }) {
           {
             head: words.works.back,
             cell: (loss) => {
-              const lasting = loss.recovery.find((one) => one.definition === "lasting");
-              return lasting && loss.visits_after > 0 ? <Interval interval={lasting} /> : quiet(loss);
+              const back = loss.recovery.find((one) => one.definition === headline);
+              return back && loss.visits_after > 0 ? <Interval interval={back} /> : quiet(loss);
             },
           },
           { head: w.lossUnit, number: true, cell: (loss) => <Loss area={loss.area} why={words.unknown} /> },

@@ -13,6 +13,10 @@ export function number(value: number, places: number, settings: Settings): strin
   return value < 0 && rounded !== 0 ? minus + text : text;
 }
 
+/** A text with points between digits, with the chosen decimal mark instead. */
+export const withDecimal = (text: string, settings: Settings) =>
+  settings.decimal === "." ? text : text.replace(/(\d)\.(?=\d)/g, `$1${settings.decimal}`);
+
 /** A length in the chosen unit: 10'2", 3.11 m, 311 cm. */
 export function length(metres: number, settings: Settings): string {
   switch (settings.unit) {

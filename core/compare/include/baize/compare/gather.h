@@ -10,9 +10,7 @@ namespace baize::compare {
 
 struct GatherOptions {
   Grouping grouping;
-  /// The first day at the standard: a later bad visit has other reasons more often
-  /// than the work, and would make lasting recoveries wait for the next work.
-  recovery::Definition definition = recovery::Definition::at_standard;
+  recovery::Definition definition = recovery::kHeadline;
   int growth_window_days = 14; ///< after the work, for its growth potential; 1 to 120
   /// What the grouping says, and "growth_window_out_of_range".
   std::optional<units::Problem> problem() const;

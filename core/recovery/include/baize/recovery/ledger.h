@@ -11,10 +11,15 @@ enum class DayKind {
   measured_true, ///< visited, at or above the standard of that day
   measured_not,  ///< visited, below
   between_true,  ///< not visited; the nearest visited days on both sides were true, also by
-                 ///< this day's own standard, with no disruptive work between
+                 ///< this day's own standard, not further apart than kLongestBridge, with no
+                 ///< disruptive work between
   unmeasured,    ///< not visited, anything else
   closed         ///< closed to play
 };
+
+/// Days between two true visits that may still be bridged. A green seldom loses and
+/// regains its roll unseen within two weeks; over a winter it may. Common practice, no source.
+inline constexpr int kLongestBridge = 14;
 
 /// How many days of a period a green rolled true, as far as anybody knows. The
 /// five counts add up to the days of the period.
