@@ -1,6 +1,5 @@
 // The only place that knows adapters and surfaces: it gives the command line
 // the parts it asks for.
-#include "baize/assets/assets.h"
 #include "baize/cli/run.h"
 #include "baize/sheets/csv_sheets.h"
 #include "baize/sheets/trial_csv.h"
@@ -10,6 +9,7 @@
 #include "baize/weather_files/reader.h"
 #include "clock.h"
 #include "print_pdf.h"
+#include "report_page.h"
 #include "serve.h"
 
 #include <cstdlib>
@@ -75,15 +75,6 @@ void wire_store(cli::Ports& ports) {
   };
 }
 
-units::Result<std::string> report_page(const std::string& json) {
-  auto page = assets::report_page(json);
-  if (!page) {
-    return units::refuse("pages_not_built", "program", "baize",
-                         "built with its pages, which needs Node.js (BAIZE_WEB)");
-  }
-  return std::move(*page);
-}
-
 } // namespace
 
 int main(int argc, char** argv) {
@@ -98,7 +89,7 @@ int main(int argc, char** argv) {
   ports.show_mapping = weather_files::show;
   ports.correct_mapping = weather_files::corrected;
   ports.serve = apps::serve;
-  ports.report_page = report_page;
+  ports.report_page = apps::report_page;
   ports.print_pdf = apps::print_pdf;
   ports.today = apps::today();
   ports.now = apps::now();

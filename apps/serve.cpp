@@ -8,6 +8,7 @@
 #include "baize/sheets/trial_csv.h"
 #include "baize/store_sqlite/store.h"
 #include "clock.h"
+#include "report_page.h"
 
 #include <fmt/format.h>
 
@@ -74,6 +75,7 @@ units::Result<void> serve_store(services::Store& store, std::function<units::Day
   };
   api::Context context{store, sheets, clubs, std::move(day), now, asset};
   context.trial_files = &trial_files;
+  context.report_page = report_page;
   // Another program or another store must not answer from a browser's memory.
   context.edition = fmt::format("{:x}", std::hash<std::string>()(now() + settings.database));
   if (!this_machine_only(settings.address)) {

@@ -274,7 +274,8 @@ TEST(Answers, ReportData) {
 }
 
 TEST(Answers, Import) {
-  answers::Imported imported{true, {{"rolls.csv", 6, 1, 1}}, {{"a", "b", "c", "d", "e"}}, {}, {}};
+  answers::Imported imported{true, {{"rolls.csv", 6, 1, 1}}, {{"a", "b", "c", "d", "e"}}, {}, {},
+                             {}};
   EXPECT_EQ(faults("ImportAnswer", imported), "");
   imported.receipt = services::Receipt{1, 0, 0};
   EXPECT_EQ(faults("ImportAnswer", imported), "");

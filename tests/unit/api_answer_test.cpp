@@ -93,6 +93,22 @@ TEST(ApiAnswer, TheContractsQueryParametersAreKnown) {
   }
 }
 
+TEST(ApiAnswer, TheReportIsAFileToKeep) {
+  World world;
+  const std::string target = kClub + "/years/2025/report";
+  const auto response = world.get(target);
+  ASSERT_EQ(response.status, 200) << response.body;
+  EXPECT_EQ(response.content_type, "text/html; charset=utf-8");
+  EXPECT_EQ(header(response, "Content-Disposition"), "attachment; filename=\"c-1-2025.html\"");
+  const std::string start = "<!doctype html>";
+  ASSERT_TRUE(response.body.starts_with(start));
+  EXPECT_EQ(contract::faults("ReportData", response.body.substr(start.size())), "");
+  EXPECT_EQ(world.get(kClub + "/years/soon/report").status, 400);
+  EXPECT_EQ(world.get("/api/v1/clubs/none/years/2025/report").status, 404);
+  world.context.report_page = nullptr;
+  EXPECT_EQ(body(world.get(target))["problem"]["code"], "pages_not_built");
+}
+
 TEST(ApiAnswer, VisitsAreCountedAndPaged) {
   const World world;
   const json all = body(world.get(kClub + "/visits?limit=1000"));

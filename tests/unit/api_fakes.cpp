@@ -164,6 +164,7 @@ World::World(const green::Records& records, const climate::Weather& weather)
               [] { return std::string("2025-06-30T10:00:00Z"); },
               asset} {
   context.edition = "test";
+  context.report_page = [](const std::string& json) { return "<!doctype html>" + json; };
   store.put(records, weather);
 }
 

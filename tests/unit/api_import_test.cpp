@@ -66,6 +66,21 @@ TEST(ApiImport, WithAProblemNothingIsKept) {
   EXPECT_EQ(bad["problems"][0]["problem"]["place"], "rolls.csv line 2");
 }
 
+TEST(ApiImport, FilesMayNameTheirClubThemselves) {
+  const World world;
+  const auto unnamed = world.ask("POST", "/api/v1/import", files("good"));
+  EXPECT_EQ(unnamed.status, 422);
+  EXPECT_EQ(contract::faults("ImportAnswer", unnamed.body), "");
+  EXPECT_EQ(json::parse(unnamed.body)["problems"][0]["problem"]["code"], "club_not_named");
+  const json bad = json::parse(world.ask("POST", "/api/v1/import", files("bad")).body);
+  ASSERT_EQ(bad["problems"].size(), 1U) << "the file's own problem only";
+  EXPECT_EQ(bad["problems"][0]["problem"]["code"], "score_out_of_range");
+  const auto named = world.ask("POST", "/api/v1/import", files("elsewhere"));
+  ASSERT_EQ(named.status, 200) << named.body;
+  EXPECT_EQ(contract::faults("ImportAnswer", named.body), "");
+  EXPECT_EQ(json::parse(named.body)["club"], "another");
+}
+
 TEST(ApiImport, AStoreThatFailsIsSaidAsSuch) {
   World world;
   world.store.broken = true;

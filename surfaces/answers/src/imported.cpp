@@ -25,6 +25,7 @@ Json to_json(const Imported& imported) {
       .nest("problems", list(imported.problems, with_sentence))
       .nest("remarks", list(imported.remarks, with_sentence))
       .put("receipt", imported.receipt, to_json)
+      .put("club", imported.club)
       .done();
 }
 

@@ -34,6 +34,7 @@ Answer clubs(const Call& call);
 Answer greens_review(const Call& call);
 Answer season_review(const Call& call);
 Answer season_model(const Call& call);
+Answer report_file(const Call& call);
 Answer works(const Call& call);
 Answer work_review(const Call& call);
 Answer methods_review(const Call& call);

@@ -19,8 +19,15 @@ units::Result<bool> dry_run_of(const Call& call) {
   return true;
 }
 
-/// Files may leave the club's name out, but not name another club.
+/// Files sent to a club may leave its name out, but not name another club. Files
+/// sent to none name it themselves.
 std::optional<units::Problem> claim(green::Records& records, const std::string& club) {
+  if (club.empty() && records.club.id.empty()) {
+    return units::Problem{"club_not_named", "club", "", "named, in club.csv", ""};
+  }
+  if (club.empty()) {
+    return std::nullopt;
+  }
   if (records.club.id.empty()) {
     records.club.id = club;
   }
@@ -48,8 +55,12 @@ Answer import_files(const Call& call) {
   imported.files = std::move(reading.files);
   imported.problems = std::move(reading.problems);
   imported.remarks = std::move(reading.remarks);
-  if (const auto other = claim(reading.records, call.ids.front())) {
-    imported.problems.push_back(*other);
+  const std::string club = call.ids.empty() ? std::string() : call.ids.front();
+  // A file that could not be read says nothing of its club: its own problems come first.
+  if (!club.empty() || imported.problems.empty()) {
+    if (const auto other = claim(reading.records, club)) {
+      imported.problems.push_back(*other);
+    }
   }
   if (imported.problems.empty() && !*dry_run) {
     const auto receipt =
@@ -61,6 +72,7 @@ Answer import_files(const Call& call) {
       imported.problems.push_back(receipt.error());
     } else {
       imported.receipt = *receipt;
+      imported.club = reading.records.club.id;
     }
   }
   return reply(answers::to_json(imported), imported.problems.empty() ? 200 : 422);

@@ -125,8 +125,11 @@ units::Result<services::Receipt> keep(const Session& session, services::Store& s
 
 answers::Imported imported(const ImportOptions& options, const Gathered& all,
                            const std::optional<services::Receipt>& receipt) {
-  answers::Imported told{options.dry_run, all.sheets.files, all.sheets.problems, all.sheets.remarks,
-                         receipt};
+  answers::Imported told{options.dry_run,    all.sheets.files, all.sheets.problems,
+                         all.sheets.remarks, receipt,          {}};
+  if (receipt) {
+    told.club = all.sheets.records.club.id;
+  }
   if (all.weather) {
     const services::WeatherReading& reading = all.weather->reading;
     told.files.push_back({bare_name(options.weather), reading.rows,

@@ -3,6 +3,7 @@ import { api } from "./api/client";
 import type { ClubName } from "./api/schemas";
 import { Load } from "./parts/load";
 import { SettingsMenu } from "./parts/settings_menu";
+import { BringPage } from "./pages/bring";
 import { GreensPage } from "./pages/greens";
 import { ConsistencyPage } from "./pages/consistency";
 import { MethodsPage } from "./pages/methods";
@@ -41,7 +42,7 @@ export function App() {
           const club = "club" in route && route.club ? route.club : clubs[0]?.id;
           return (
             <Shell clubs={clubs} club={club} route={route} settings={settings} choose={choose}>
-              {club ? <Page club={club} route={route} /> : <NoClub />}
+              {route.page === "bring" ? <BringPage /> : club ? <Page club={club} route={route} /> : <NoClub />}
             </Shell>
           );
         }}
@@ -84,7 +85,7 @@ function Shell(props: {
             <a href={linkTo({ page: "consistency", club })} aria-current={here(["consistency"])}>{words.nav.consistency}</a>
             <a href={linkTo({ page: "observers", club })} aria-current={here(["observers"])}>{words.nav.observers}</a>
             <a href={linkTo({ page: "trials", club })} aria-current={here(["trials"])}>{words.nav.trials}</a>
-            <a href={linkTo({ page: "records", club })} aria-current={here(["records", "visit"])}>{words.nav.records}</a>
+            <a href={linkTo({ page: "records", club })} aria-current={here(["records", "visit", "bring"])}>{words.nav.records}</a>
           </nav>
         )}
         <div class="top-end">
@@ -151,6 +152,9 @@ function NoClub() {
     <section class="notice">
       <h1 tabIndex={-1}>{words.noClub.title}</h1>
       <p>{words.noClub.text}</p>
+      <p>
+        <a href={linkTo({ page: "bring" })}>{words.bring.link}</a>
+      </p>
       <pre>{words.noClub.command}</pre>
     </section>
   );
@@ -202,6 +206,8 @@ function Page(props: { club: string; route: Route }) {
           {(review) => <ObserversPage review={review} />}
         </Load>
       );
+    case "bring":
+      return <BringPage />;
     case "trials":
       return <TrialsPage />;
     case "records":

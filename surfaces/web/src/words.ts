@@ -50,7 +50,7 @@ export const words = {
   club: "Club",
   noClub: {
     title: "No club yet",
-    text: "Bring in the record files of your club with the command below, then reload this page.",
+    text: "Bring in the record files of your club here, or with the command below, which also takes a weather file.",
     command: "./baize import FOLDER --weather FILE",
   },
   trials: trialsWords,
@@ -92,6 +92,7 @@ export const words = {
     least: (n: number) => `${n} measured true`,
     most: (most: number, open: number) => `at most ${most} of ${open} open days`,
     year: (year: number) => `Open the year ${year}`,
+    report: (year: number) => `Report for the owner, ${year}`,
     key: "Solid: measured true. Striped: nobody measured, so it may be true or not.",
   },
 
@@ -223,6 +224,24 @@ export const words = {
     season: (year: number) => `The green's year ${year}`,
   },
 
+  bring: {
+    title: "Bring records in",
+    link: "Bring records in",
+    intro: "Choose the record files of one club, all together: club.csv, greens.csv, rolls.csv and what else there is. They are looked through first; nothing is kept until you say so.",
+    rules: "Bringing the same files in again changes nothing. Records that are here and not in the files stay.",
+    choose: "Record files",
+    notText: (name: string) => `${name} is not text in UTF-8: save it again as "CSV UTF-8" and choose it once more.`,
+    problems: (n: number) => `Nothing can be kept yet: ${count(n, "thing")} to put right in the files.`,
+    fine: "All of it can be read.",
+    keep: "Keep these records",
+    files: "The files", file: "File", rows: "Rows", records: "Records", faults: "To put right",
+    toMend: "To put right", worthALook: "Worth a look",
+    more: (n: number) => `And ${n} more.`,
+    kept: "Kept",
+    receipt: (added: number, corrected: number, same: number) =>
+      `${count(added, "record")} added, ${corrected} corrected, ${same} there already.`,
+    look: "Look at the greens",
+  },
   consistency: consistencyWords,
 
   methods: methodsWords,

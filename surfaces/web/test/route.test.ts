@@ -25,6 +25,8 @@ describe("routes", () => {
       { page: "year", club: odd, green: odd, year: 2024 },
       { page: "works", club: odd },
       { page: "work", club: odd, work: odd },
+      { page: "bring" },
+      { page: "bring", club: odd },
       { page: "methods", club: odd, kind: odd, by: odd, definition: "lasting" },
       { page: "consistency", club: odd },
       { page: "observers", club: odd },

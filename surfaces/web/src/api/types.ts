@@ -102,6 +102,23 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/clubs/{club}/years/{year}/report": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The club's year for its owner, one HTML file that opens without a server. */
+        get: operations["reportFile"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/clubs/{club}/works": {
         parameters: {
             query?: never;
@@ -254,6 +271,26 @@ export interface paths {
          *     the same files again changes nothing. A club that is not known yet is made.
          */
         post: operations["importFiles"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/import": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Bring in record files of the club that they name themselves.
+         * @description As for a club's own import; the club stands in club.csv.
+         */
+        post: operations["importClub"];
         delete?: never;
         options?: never;
         head?: never;
@@ -1415,6 +1452,8 @@ export interface components {
             /** @description Pointed out; refuses nothing. */
             remarks: components["schemas"]["Remark"][];
             receipt?: components["schemas"]["Receipt"];
+            /** @description Whose records were kept; empty where none were. */
+            club: string;
         };
         TrialRequest: {
             /** @description Its name. */
@@ -1903,6 +1942,37 @@ export interface operations {
             404: components["responses"]["Refused"];
         };
     };
+    reportFile: {
+        parameters: {
+            query?: {
+                /** @description The last day that counts as known. The server's own date when absent. */
+                today?: components["parameters"]["Today"];
+            };
+            header?: never;
+            path: {
+                /** @description Identifier of the club. */
+                club: components["parameters"]["Club"];
+                /** @description Calendar year. */
+                year: number;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description To be saved, named by club and year. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "text/html": string;
+                };
+            };
+            304: components["responses"]["Same"];
+            400: components["responses"]["Refused"];
+            404: components["responses"]["Refused"];
+        };
+    };
     works: {
         parameters: {
             query?: {
@@ -2170,6 +2240,48 @@ export interface operations {
                 /** @description Identifier of the club. */
                 club: components["parameters"]["Club"];
             };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ImportRequest"];
+            };
+        };
+        responses: {
+            /** @description Read without a problem, and kept unless `dry_run`. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ImportAnswer"];
+                };
+            };
+            400: components["responses"]["Refused"];
+            403: components["responses"]["Refused"];
+            413: components["responses"]["Refused"];
+            415: components["responses"]["Refused"];
+            /** @description Read with problems; nothing was kept. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ImportAnswer"];
+                };
+            };
+        };
+    };
+    importClub: {
+        parameters: {
+            query?: {
+                /** @description true: read and check only. */
+                dry_run?: boolean;
+                /** @description The last day that counts as known. The server's own date when absent. */
+                today?: components["parameters"]["Today"];
+            };
+            header?: never;
+            path?: never;
             cookie?: never;
         };
         requestBody: {

@@ -69,6 +69,7 @@ export function GreensPage(props: { review: GreensReview }) {
           shown={(card) => (card.days_since_visit === undefined ? "" : `(${w.days(card.days_since_visit)})`)}
         />
       </header>
+      <Reports review={review} />
       <div class="bar">
         <p class="quiet key">
           {w.key}
@@ -101,6 +102,21 @@ export function GreensPage(props: { review: GreensReview }) {
         ))}
       </ol>
     </article>
+  );
+}
+
+/** This year's report and, early in the year, the one that is asked for then. */
+function Reports(props: { review: GreensReview }) {
+  const { year, month } = dayParts(props.review.today);
+  const years = month <= 3 ? [year - 1, year] : [year];
+  return (
+    <p class="reports">
+      {years.map((one) => (
+        <a key={one} class="button" download href={`api/v1/clubs/${encodeURIComponent(props.review.club)}/years/${one}/report`}>
+          {w.report(one)}
+        </a>
+      ))}
+    </p>
   );
 }
 

@@ -20,6 +20,9 @@ export function RecordsPage(props: { route: Records; review: GreensReview; visit
       <header class="page-head">
         <h1 tabIndex={-1}>{w.title}</h1>
         <p class="lead">{w.intro(visits.total)}</p>
+        <p>
+          <Link to={{ page: "bring", club: route.club }}>{words.bring.link}</Link>
+        </p>
       </header>
       <Filter route={route} review={props.review} />
       {visits.visits.length === 0 ? (

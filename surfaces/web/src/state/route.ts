@@ -10,6 +10,7 @@ export type Route =
   | { page: "observers"; club: string }
   | { page: "records"; club: string; green?: string; from?: string; to?: string; offset?: number }
   | { page: "visit"; club: string; visit: string }
+  | { page: "bring"; club?: string }
   | { page: "lost"; path: string };
 
 const isoDay = /^\d{4}-\d{2}-\d{2}$/;
@@ -58,6 +59,7 @@ export function parseRoute(hash: string): Route {
   const path = cut < 0 ? text : text.slice(0, cut);
   const query = new URLSearchParams(cut < 0 ? "" : text.slice(cut + 1));
   const [club, place, first, second, ...rest] = path.split("/").filter(Boolean).map(decoded);
+  if (text === "+") return { page: "bring" };
   if (!club) return { page: "greens" };
   if (rest.length === 0) {
     if ((!place || place === "greens") && !first) return { page: "greens", club };
@@ -68,6 +70,7 @@ export function parseRoute(hash: string): Route {
     if (place === "methods" && !first) return methods(club, query);
     if (place === "consistency" && !first) return { page: "consistency", club };
     if (place === "observers" && !first) return { page: "observers", club };
+    if (place === "bring-in" && !first) return { page: "bring", club };
     if (place === "trials" && !first) return { page: "trials", club };
     if (place === "records" && !second)
       return first ? { page: "visit", club, visit: first } : records(club, query);
@@ -96,6 +99,8 @@ export function linkTo(route: Route): string {
       }
       return withQuery(to(route.club, "methods"), query);
     }
+    case "bring": // a club is never named by a bare plus: linkTo writes that as %2B
+      return route.club ? to(route.club, "bring-in") : "#/+";
     case "consistency":
       return to(route.club, "consistency");
     case "observers":

@@ -14,6 +14,7 @@ struct Imported {
   std::vector<units::Problem> problems;
   std::vector<units::Problem> remarks;
   std::optional<services::Receipt> receipt;
+  std::string club = {}; ///< whose records were kept
 };
 
 Json to_json(const Imported& imported);

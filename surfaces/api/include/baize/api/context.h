@@ -39,6 +39,8 @@ struct Context {
   std::shared_ptr<ModelsCache> models = std::make_shared<ModelsCache>();
   /// Reads and writes the files of trials; null: trials are refused.
   const services::TrialFiles* trial_files = nullptr;
+  /// A report's data put into its page, one file; null: reports are refused.
+  std::function<units::Result<std::string>(const std::string& json)> report_page{};
 };
 
 } // namespace baize::api
