@@ -7,12 +7,12 @@ const require = createRequire(web);
 const { chromium } = require("playwright-core");
 const axeSource = require.resolve("axe-core/axe.min.js");
 
-/** The server under test: BAIZE_URL where it is given, else BAIZE_PROGRAM with its demo club. */
-export async function startServer() {
-  if (process.env.BAIZE_URL) return { url: process.env.BAIZE_URL.replace(/\/$/, ""), stop: () => {} };
+/** The server under test: BAIZE_URL where it is given, else BAIZE_PROGRAM, with its demo club or on a database. */
+export async function startServer(database) {
+  if (process.env.BAIZE_URL && !database) return { url: process.env.BAIZE_URL.replace(/\/$/, ""), stop: () => {} };
   const program = process.env.BAIZE_PROGRAM;
   if (!program) throw new Error("Neither BAIZE_URL nor BAIZE_PROGRAM says what to test.");
-  const child = spawn(program, ["serve", "--demo", "--port", "0"], { stdio: ["ignore", "pipe", "inherit"] });
+  const child = spawn(program, database ? ["--db", database, "serve", "--port", "0"] : ["serve", "--demo", "--port", "0"], { stdio: ["ignore", "pipe", "inherit"] });
   const url = await new Promise((resolve, reject) => {
     let said = "";
     const late = setTimeout(() => reject(new Error(`The server told no address: ${said}`)), 30_000);
