@@ -19,10 +19,18 @@ Json parameter(const green::Parameter& parameter, const green::WorkKind* kind) {
       .done();
 }
 
+Json parameters(const green::Work& work) {
+  const green::WorkKind* kind = green::find_work_kind(work.kind);
+  Json all = Json::array();
+  for (const green::Parameter& one : work.parameters) {
+    all.push_back(parameter(one, kind));
+  }
+  return all;
+}
+
 } // namespace
 
 Json to_json(const green::Work& work) {
-  const green::WorkKind* kind = green::find_work_kind(work.kind);
   return Object()
       .put("id", work.id)
       .put("kind", work.kind)
@@ -32,9 +40,7 @@ Json to_json(const green::Work& work) {
       .nest("greens", list(work.greens))
       .put("half", work.half)
       .put("disruptive", work.disruptive)
-      .nest("parameters",
-            list(work.parameters,
-                 [kind](const green::Parameter& one) { return parameter(one, kind); }))
+      .nest("parameters", parameters(work))
       .put("note", work.note)
       .nest("source", to_json(work.source))
       .done();
