@@ -7,6 +7,8 @@
 #include "baize/sheets/csv_sheets.h"
 #include "baize/sheets/trial_csv.h"
 #include "baize/store_sqlite/store.h"
+#include "baize/weather_files/mapping.h"
+#include "baize/weather_files/reader.h"
 #include "clock.h"
 #include "report_page.h"
 
@@ -76,6 +78,8 @@ units::Result<void> serve_store(services::Store& store, std::function<units::Day
   api::Context context{store, sheets, clubs, std::move(day), now, asset};
   context.trial_files = &trial_files;
   context.report_page = report_page;
+  const weather_files::Reader weather_files;
+  context.weather = {&weather_files, weather_files::show, weather_files::corrected};
   // Another program or another store must not answer from a browser's memory.
   context.edition = fmt::format("{:x}", std::hash<std::string>()(now() + settings.database));
   if (!this_machine_only(settings.address)) {

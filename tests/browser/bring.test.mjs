@@ -49,6 +49,25 @@ test("an empty database asks for files, and nothing is kept before it is said", 
   assert.deepEqual(wrong.filter((text) => !/status of 422/.test(text)), []);
 });
 
+test("a weather file is shown as it is understood, put right, and kept", async () => {
+  const { page } = await openPage(browser);
+  const { id } = (await ask(server.url, "clubs")).clubs[0];
+  await page.goto(`${server.url}/#/${encodeURIComponent(id)}/bring-in`);
+  const rows = ["Date,Low,High,Precip mm", "2025-04-01,3.5,12.0,0.0", "2025-04-02,4.0,14.5,2.4", "2025-04-03,2.0,11.0,0.0"];
+  await page.getByLabel("Weather file").setInputFiles({
+    name: "station.csv", mimeType: "text/csv", buffer: Buffer.from(`${rows.join("\n")}\n`),
+  });
+  const mapping = page.getByLabel("How the file is understood");
+  await mapping.waitFor();
+  const lines = (await mapping.inputValue()).split("\n").filter((line) => !/^(unit\.)?(tmin_c|tmax_c|rain_mm)=/.test(line));
+  const right = ["tmin_c=Low", "tmax_c=High", "rain_mm=Precip mm", "unit.tmin_c=C", "unit.tmax_c=C", "unit.rain_mm=mm"];
+  await mapping.fill([...lines, ...right].join("\n"));
+  await page.getByRole("button", { name: "Look again" }).click();
+  await page.getByText("3 days can be read.").waitFor();
+  await page.getByRole("button", { name: "Keep this weather" }).click();
+  await page.getByText("Kept: 3 days of weather.").waitFor();
+});
+
 test("the same files again change nothing, and the report comes as a file", async () => {
   const { page } = await openPage(browser);
   const { id } = (await ask(server.url, "clubs")).clubs[0];

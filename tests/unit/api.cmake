@@ -5,7 +5,8 @@ baize_test(NAME api_test
                    ${CMAKE_CURRENT_LIST_DIR}/api_cache_test.cpp
                    ${CMAKE_CURRENT_LIST_DIR}/api_import_test.cpp
                    ${CMAKE_CURRENT_LIST_DIR}/api_refusal_test.cpp
-                   ${CMAKE_CURRENT_LIST_DIR}/api_target_test.cpp ${made}
+                   ${CMAKE_CURRENT_LIST_DIR}/api_target_test.cpp
+                   ${CMAKE_CURRENT_LIST_DIR}/api_weather_test.cpp ${made}
            USES api PARTS rapidcheck yaml-cpp)
 baize_test(NAME api_server_test
            SOURCES ${CMAKE_CURRENT_LIST_DIR}/api_server_test.cpp

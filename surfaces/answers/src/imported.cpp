@@ -29,4 +29,10 @@ Json to_json(const Imported& imported) {
       .done();
 }
 
+Json to_json(const ImportedWeather& imported) {
+  Json json = to_json(imported.file);
+  json["mapping"] = list(imported.mapping);
+  return json;
+}
+
 } // namespace baize::answers

@@ -226,7 +226,9 @@ std::uint64_t body_limit(std::string_view method, std::string_view target) {
   if (found.route != nullptr && found.route->handle == analyse_trial) {
     return kTrialLimit;
   }
-  return found.route != nullptr && found.route->handle == import_files ? kImportLimit : kOtherLimit;
+  const bool files = found.route != nullptr &&
+                     (found.route->handle == import_files || found.route->handle == import_weather);
+  return files ? kImportLimit : kOtherLimit;
 }
 
 } // namespace baize::api

@@ -44,6 +44,7 @@ Answer visits(const Call& call);
 Answer visit_detail(const Call& call);
 Answer visit_history(const Call& call);
 Answer import_files(const Call& call);
+Answer import_weather(const Call& call);
 Answer design_trial(const Call& call);
 Answer analyse_trial(const Call& call);
 

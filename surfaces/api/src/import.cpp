@@ -2,11 +2,10 @@
 #include "baize/answers/imported.h"
 #include "baize/api/import_body.h"
 #include "call.h"
+#include "import_query.h"
 #include "reply.h"
 
 namespace baize::api {
-
-namespace {
 
 units::Result<bool> dry_run_of(const Call& call) {
   const std::string* text = call.query("dry_run");
@@ -18,6 +17,8 @@ units::Result<bool> dry_run_of(const Call& call) {
   }
   return true;
 }
+
+namespace {
 
 /// Files sent to a club may leave its name out, but not name another club. Files
 /// sent to none name it themselves.

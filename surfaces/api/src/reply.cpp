@@ -26,7 +26,7 @@ Response reply(const answers::Json& json, int status) {
 
 int status_of(const units::Problem& problem) {
   if (starts_with(problem.code, "no_such_") && problem.code != "no_such_day" &&
-      problem.code != "no_such_database") {
+      problem.code != "no_such_setting" && problem.code != "no_such_database") {
     return 404;
   }
   if (problem.code == "database_locked") {

@@ -39,6 +39,7 @@ const std::vector<Route>& routes() {
       {"GET", "/api/v1/clubs/{club}/visits/{visit}", {}, true, visit_detail},
       {"GET", "/api/v1/clubs/{club}/visits/{visit}/history", {}, true, visit_history},
       {"POST", "/api/v1/clubs/{club}/import", {"dry_run", "today"}, false, import_files},
+      {"POST", "/api/v1/clubs/{club}/weather", {"dry_run", "map", "today"}, false, import_weather},
       {"POST", "/api/v1/import", {"dry_run", "today"}, false, import_files},
       {"POST", "/api/v1/trials/design", {}, false, design_trial},
       {"POST",

@@ -42,7 +42,7 @@ export function App() {
           const club = "club" in route && route.club ? route.club : clubs[0]?.id;
           return (
             <Shell clubs={clubs} club={club} route={route} settings={settings} choose={choose}>
-              {route.page === "bring" ? <BringPage /> : club ? <Page club={club} route={route} /> : <NoClub />}
+              {route.page === "bring" ? <BringPage club={club} /> : club ? <Page club={club} route={route} /> : <NoClub />}
             </Shell>
           );
         }}
@@ -207,7 +207,7 @@ function Page(props: { club: string; route: Route }) {
         </Load>
       );
     case "bring":
-      return <BringPage />;
+      return <BringPage club={club} />;
     case "trials":
       return <TrialsPage />;
     case "records":

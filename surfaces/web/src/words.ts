@@ -241,6 +241,15 @@ export const words = {
     receipt: (added: number, corrected: number, same: number) =>
       `${count(added, "record")} added, ${corrected} corrected, ${same} there already.`,
     look: "Look at the greens",
+    weather: "The station's weather",
+    weatherText: "A daily file of the nearest station, with lowest and highest temperature and rain. Growth-days are counted from it; without it days are days.",
+    chooseWeather: "Weather file",
+    mapping: "How the file is understood; change a line where it is wrong",
+    again: "Look again",
+    weatherFine: (days: number) => `${count(days, "day")} can be read.`,
+    weatherProblems: (n: number) => `Nothing can be kept yet: ${count(n, "thing")} to put right.`,
+    keepWeather: "Keep this weather",
+    weatherKept: (days: number) => `Kept: ${count(days, "day")} of weather.`,
   },
   consistency: consistencyWords,
 

@@ -1,5 +1,5 @@
 import { Failure, send } from "./client";
-import type { Imported, Refusal } from "./schemas";
+import type { Imported, ImportedWeather, Refusal } from "./schemas";
 import { words } from "../words";
 
 export interface ReceivedFile {
@@ -23,4 +23,13 @@ export async function bringIn(files: ReceivedFile[], keep: boolean): Promise<Imp
   const answer = body as Partial<Imported> & Partial<Refusal>;
   if (!answer.problems) throw new Failure(answer.sentence ?? words.failed.unreachable);
   return answer as Imported;
+}
+
+/** One daily weather file, by the mapping's lines; without lines they are guessed. */
+export async function bringWeather(club: string, file: ReceivedFile, map: string, keep: boolean): Promise<ImportedWeather> {
+  const query = { dry_run: keep ? undefined : "true", map: map || undefined };
+  const { body } = await send(`clubs/${encodeURIComponent(club)}/weather`, query, { files: [file] }, [422]);
+  const answer = body as Partial<ImportedWeather> & Partial<Refusal>;
+  if (!answer.mapping) throw new Failure(answer.sentence ?? words.failed.unreachable);
+  return answer as ImportedWeather;
 }

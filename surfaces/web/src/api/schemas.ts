@@ -11,6 +11,7 @@ export const headline: Definition = "two_running";
 export type Estimate = Schemas["Estimate"];
 export type DirectionFinding = Schemas["DirectionFinding"];
 export type FileReport = Schemas["FileReport"];
+export type ImportedWeather = Schemas["ImportWeatherAnswer"];
 export type Imported = Schemas["ImportAnswer"];
 export type Fields = Schemas["Fields"];
 export type Figure = Schemas["Figure"];

@@ -277,6 +277,28 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/clubs/{club}/weather": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Bring in one daily weather file of the club's station.
+         * @description How the file is understood is guessed and comes back as lines "name=value"
+         *     (docs/howto/weather.md); the same lines, changed, go into `map`. With
+         *     `dry_run` nothing is kept. Days that are here already are corrected.
+         */
+        post: operations["importWeather"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/import": {
         parameters: {
             query?: never;
@@ -1455,6 +1477,19 @@ export interface components {
             /** @description Whose records were kept; empty where none were. */
             club: string;
         };
+        ImportWeatherAnswer: {
+            dry_run: boolean;
+            files: components["schemas"]["FileReport"][];
+            /** @description With any of these nothing was kept. */
+            problems: components["schemas"]["Remark"][];
+            /** @description By date: gaps, doubles, swapped or impossible values. */
+            remarks: components["schemas"]["Remark"][];
+            receipt?: components["schemas"]["Receipt"];
+            /** @description Whose weather was kept; empty where none was. */
+            club: string;
+            /** @description How the file was understood, lines of name=value. */
+            mapping: string[];
+        };
         TrialRequest: {
             /** @description Its name. */
             trial: string;
@@ -2268,6 +2303,54 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["ImportAnswer"];
+                };
+            };
+        };
+    };
+    importWeather: {
+        parameters: {
+            query?: {
+                /** @description true: read and check only. */
+                dry_run?: boolean;
+                /** @description Corrections to the mapping, one a line. */
+                map?: string;
+                /** @description The last day that counts as known. The server's own date when absent. */
+                today?: components["parameters"]["Today"];
+            };
+            header?: never;
+            path: {
+                /** @description Identifier of the club. */
+                club: components["parameters"]["Club"];
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ImportRequest"];
+            };
+        };
+        responses: {
+            /** @description Read without a problem, and kept unless `dry_run`. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ImportWeatherAnswer"];
+                };
+            };
+            400: components["responses"]["Refused"];
+            403: components["responses"]["Refused"];
+            404: components["responses"]["Refused"];
+            413: components["responses"]["Refused"];
+            415: components["responses"]["Refused"];
+            /** @description Read with problems; nothing was kept. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ImportWeatherAnswer"];
                 };
             };
         };

@@ -1,17 +1,17 @@
 import { useState } from "preact/hooks";
 import { bringIn, readFile, type ReceivedFile } from "../api/bring";
-import type { FileReport, Imported, Remark } from "../api/schemas";
-import { Said } from "../parts/said";
+import type { FileReport, Imported } from "../api/schemas";
+import { BringWeather } from "../parts/bring_weather";
+import { Sentences } from "../parts/sentences";
 import { Table } from "../parts/table";
 import { AnswerPlace, useAnswer } from "../parts/trial_work";
 import { linkTo } from "../state/route";
 import { words } from "../words";
 
 const w = words.bring;
-const shownAtMost = 40;
 
 /** Files are looked through as soon as they are chosen; keeping them is a second step. */
-export function BringPage() {
+export function BringPage(props: { club: string | undefined }) {
   const [files, setFiles] = useState<ReceivedFile[]>([]);
   const { state, ask } = useAnswer<Imported>();
   const look = async (chosen: File[]) => {
@@ -43,6 +43,7 @@ export function BringPage() {
       <AnswerPlace state={state}>
         {(answer) => (answer.receipt ? <Kept answer={answer} /> : <Looked answer={answer} keep={() => ask(() => bringIn(files, true))} />)}
       </AnswerPlace>
+      {props.club && <BringWeather club={props.club} />}
     </article>
   );
 }
@@ -70,22 +71,6 @@ function Looked(props: { answer: Imported; keep: () => void }) {
       />
       <Sentences title={w.worthALook} all={answer.remarks} />
     </>
-  );
-}
-
-function Sentences(props: { title: string; all: Remark[] }) {
-  const { all } = props;
-  if (all.length === 0) return null;
-  return (
-    <section>
-      <h2>{props.title}</h2>
-      <ul class="plain-list">
-        {all.slice(0, shownAtMost).map((one, i) => (
-          <li key={i}><Said text={one.sentence} /></li>
-        ))}
-      </ul>
-      {all.length > shownAtMost && <p class="quiet">{w.more(all.length - shownAtMost)}</p>}
-    </section>
   );
 }
 

@@ -19,4 +19,12 @@ struct Imported {
 
 Json to_json(const Imported& imported);
 
+/// A weather file, and the lines by which it was understood.
+struct ImportedWeather {
+  Imported file;
+  std::vector<std::string> mapping;
+};
+
+Json to_json(const ImportedWeather& imported);
+
 } // namespace baize::answers

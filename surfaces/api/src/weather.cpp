@@ -1,0 +1,98 @@
+// Brings a daily weather file in: understood, shown, corrected, kept.
+#include "baize/answers/imported.h"
+#include "baize/api/import_body.h"
+#include "call.h"
+#include "import_query.h"
+#include "reply.h"
+
+#include <sstream>
+
+namespace baize::api {
+
+namespace {
+
+/// The lines of the query's `map`, without blank ones.
+std::vector<std::string> corrections(const Call& call) {
+  std::vector<std::string> lines;
+  if (const std::string* text = call.query("map")) {
+    std::istringstream all(*text);
+    for (std::string line; std::getline(all, line);) {
+      if (!line.empty() && line.back() == '\r') {
+        line.pop_back();
+      }
+      if (!line.empty()) {
+        lines.push_back(line);
+      }
+    }
+  }
+  return lines;
+}
+
+units::Result<services::WeatherMapping> mapping_of(const Call& call,
+                                                   const services::ReceivedFile& file) {
+  const auto lines = corrections(call);
+  auto mapping = call.context.weather.files->guess(file.content);
+  if (mapping && !lines.empty()) {
+    mapping = call.context.weather.correct(*mapping, lines);
+  }
+  if (!mapping) {
+    units::Problem problem = mapping.error();
+    problem.place = problem.place.empty() ? file.name : file.name + " " + problem.place;
+    return tl::unexpected(problem);
+  }
+  return mapping;
+}
+
+answers::Imported told(const services::ReceivedFile& file, services::WeatherReading& reading) {
+  answers::Imported imported;
+  imported.files.push_back({file.name, reading.rows, static_cast<int>(reading.weather.size()),
+                            static_cast<int>(reading.problems.size())});
+  for (auto* problems : {&reading.problems, &reading.remarks}) {
+    for (units::Problem& problem : *problems) {
+      problem.place = file.name + (problem.place.empty() ? "" : " " + problem.place);
+    }
+  }
+  imported.problems = std::move(reading.problems);
+  imported.remarks = std::move(reading.remarks);
+  return imported;
+}
+
+} // namespace
+
+Answer import_weather(const Call& call) {
+  if (call.context.weather.files == nullptr) {
+    return units::refuse("no_such_service", "weather", "",
+                         "a server that was given its file formats");
+  }
+  const auto dry_run = dry_run_of(call);
+  const auto files = read_import_body(call.request.body);
+  if (!dry_run || !files) {
+    return tl::unexpected(dry_run ? files.error() : dry_run.error());
+  }
+  if (files->size() != 1) {
+    return units::refuse("bad_import", "files", std::to_string(files->size()),
+                         "one weather file at a time");
+  }
+  const auto club = call.context.clubs.club(call.ids.front(), call.change);
+  const auto mapping = mapping_of(call, files->front());
+  if (!club || !mapping) {
+    return tl::unexpected(club ? mapping.error() : club.error());
+  }
+  services::WeatherReading reading =
+      call.context.weather.files->read(files->front().content, *mapping);
+  answers::ImportedWeather imported{told(files->front(), reading),
+                                    call.context.weather.show(*mapping)};
+  imported.file.dry_run = *dry_run;
+  if (imported.file.problems.empty() && !*dry_run) {
+    const auto receipt = call.context.store.keep_weather(call.ids.front(), reading.weather,
+                                                         {call.context.author, call.context.now()});
+    if (!receipt) {
+      return tl::unexpected(receipt.error());
+    }
+    imported.file.receipt = *receipt;
+    imported.file.club = call.ids.front();
+  }
+  return reply(answers::to_json(imported), imported.file.problems.empty() ? 200 : 422);
+}
+
+} // namespace baize::api
