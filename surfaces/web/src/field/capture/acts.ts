@@ -62,6 +62,11 @@ export class Acts {
     return session;
   }
 
+  /** The id of a ball that is about to be released. */
+  ball(): string {
+    return uuid(this.now());
+  }
+
   private roll(session: Session, ball: string, set: Fields): Draft {
     return { kind: "roll", thing: ball, by: session.observer, set };
   }
@@ -72,8 +77,7 @@ export class Acts {
     return [this.roll(session, last.thing, { score: offered })];
   }
 
-  async release(session: Session, direction: Direction, order: number, last: Ball | undefined, offered: number | undefined): Promise<string> {
-    const ball = uuid(this.now());
+  async release(session: Session, direction: Direction, order: number, last: Ball | undefined, offered: number | undefined, ball = this.ball()): Promise<string> {
     const set: Fields = {
       visit: session.visit, spot: session.spot, direction, order,
       released: new Date(this.now()).toISOString(), ...(watches(session.mode) && { marks: [] }),

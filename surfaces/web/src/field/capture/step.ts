@@ -1,6 +1,6 @@
 import type { Direction } from "../data/entries";
 import { runOf, rolling, type Ball, type RunTotal } from "./balls";
-import { ballsOfRun, measures, other, together, watches, type Session } from "./session";
+import { ballsOfRun, other, together, watches, type Session } from "./session";
 
 /** What the person does next. Derived from the journal alone, so a dead battery loses no place. */
 export type Step =
@@ -92,4 +92,4 @@ export function goOf(seen: Seen, step: Step, explicit: boolean): Go {
   return "release";
 }
 
-export const asksDistance = (session: Session) => measures(session.mode) && session.mode === "full";
+export const asksDistance = (session: Session) => session.mode === "full";

@@ -145,6 +145,16 @@ export class Book {
     this.changed();
   }
 
+  /** What was refused is sent once more. */
+  async forgetRefusals(): Promise<void> {
+    const refused = [...this.acknowledged.values()].filter((one) => !one.kept);
+    const shelf = this.shelves.transaction("acknowledged", "readwrite");
+    for (const { id } of refused) void shelf.store.delete(id);
+    await shelf.done;
+    for (const { id } of refused) this.acknowledged.delete(id);
+    this.changed();
+  }
+
   /** Entries of other phones; what is here already is passed over. */
   async receive(club: string, entries: Entry[], next: number): Promise<void> {
     const shelf = this.shelves.transaction(["received", "kept"], "readwrite");

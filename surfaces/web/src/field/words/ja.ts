@@ -1,0 +1,1 @@
+import { en, type Words } from "./en"; export const ja: Words = en;
