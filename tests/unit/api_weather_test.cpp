@@ -37,7 +37,7 @@ class FakeWeatherFiles : public services::WeatherFiles {
       baize::climate::WeatherDay one;
       one.day = *units::make_day(2025, 4, day);
       one.tmin_c = low;
-      reading.weather.push_back(one);
+      reading.weather.emplace(one.day, one);
     }
     reading.remarks.push_back({"no_row", "day", "2025-04-03", "there", ""});
     return reading;

@@ -54,8 +54,12 @@ TEST(WorkLosses, SaysThatOnlyALowerStandardMadeItBack) {
   low.from = units::MonthDay{5, 4};
   low.to = units::MonthDay{12, 31};
   records.standards = {{}, low};
+  auto again = records.visits.back();
+  again.id = "a5";
+  again.day = day("2025-05-07");
+  records.visits.push_back(again);
   const auto all = losses(records);
-  EXPECT_EQ(interval(all[0], Definition::lasting).by_days, 4);
+  EXPECT_EQ(interval(all[0], Definition::two_running).by_days, 4);
   EXPECT_TRUE(all[0].back_at_lower_standard);
   EXPECT_THAT(
       all[0].notes,
