@@ -6,7 +6,7 @@ import { coreModule } from "./scripts/core_module";
 export default defineConfig({
   base: "./",
   esbuild: { jsx: "automatic", jsxImportSource: "preact" },
-  resolve: { alias: { "baize-core.wasm": coreModule() } },
+  resolve: { alias: [{ find: /^baize-core\.wasm/, replacement: coreModule() }] },
   build: { target: "es2021", assetsInlineLimit: 0, modulePreload: { polyfill: false } },
   server: {
     proxy: { "/api": process.env.BAIZE_URL ?? "http://127.0.0.1:8417" },

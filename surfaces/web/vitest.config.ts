@@ -3,6 +3,7 @@ import { coreModule } from "./scripts/core_module";
 
 export default defineConfig({
   esbuild: { jsx: "automatic", jsxImportSource: "preact" },
-  resolve: { alias: { "baize-core.wasm": coreModule() } },
+  resolve: { alias: [{ find: /^baize-core\.wasm/, replacement: coreModule() }] },
+  server: { fs: { allow: [".", "../../build"] } },
   test: { include: ["test/**/*.test.ts"], environment: "node" },
 });

@@ -62,6 +62,18 @@ TEST(Assets, NothingPointsElsewhere) {
   }
 }
 
+TEST(Assets, TheCoreOnThePhoneIsThereOnce) {
+  int seen = 0;
+  for (const Asset& asset : all()) {
+    if (asset.path.ends_with(".wasm")) {
+      ++seen;
+      EXPECT_EQ(asset.content_type, "application/wasm");
+      EXPECT_EQ(asset.bytes.substr(0, 4), std::string_view("\0asm", 4));
+    }
+  }
+  EXPECT_EQ(seen, 1);
+}
+
 TEST(Assets, TheReportHoldsItsDataAndCannotBeEndedByIt) {
   const auto page = report_page(R"({"note":"</script><script>alert(1)</script>"})");
   ASSERT_TRUE(page);

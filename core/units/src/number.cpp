@@ -1,5 +1,7 @@
 #include "baize/units/number.h"
 
+#include "plain_digits.h"
+
 #include <algorithm>
 #include <array>
 #include <charconv>
@@ -46,6 +48,18 @@ double read_decimal(const std::string& text) {
   return std::strtod(text.c_str(), nullptr);
 }
 
+std::string fewest_digits(double value) {
+#if defined(__cpp_lib_to_chars)
+  // The longest: the smallest denormal, "-0." and 324 digits, then 17 more.
+  std::array<char, 400> buffer{};
+  const auto end =
+      std::to_chars(buffer.data(), buffer.data() + buffer.size(), value, std::chars_format::fixed);
+  return {buffer.data(), end.ptr};
+#else
+  return plain_digits(value); // WebAssembly: see there
+#endif
+}
+
 /// Adds one to the last digit of a row of digits and marks, carrying leftwards.
 void round_up(std::string& digits) {
   for (auto at = digits.size(); at-- > 0;) {
@@ -88,11 +102,7 @@ Result<int> parse_whole(std::string_view text) {
 }
 
 std::string write_number(double value, char decimal) {
-  // The longest: the smallest denormal, "-0." and 324 digits, then 17 more.
-  std::array<char, 400> buffer{};
-  const auto end =
-      std::to_chars(buffer.data(), buffer.data() + buffer.size(), value, std::chars_format::fixed);
-  std::string text(buffer.data(), end.ptr);
+  std::string text = fewest_digits(value);
   std::replace(text.begin(), text.end(), '.', decimal);
   return text == "-0" ? "0" : text;
 }

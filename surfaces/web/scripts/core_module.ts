@@ -1,19 +1,23 @@
-// Where the built core stands: the build says so by BAIZE_CORE_WASM; by hand it
-// is the newest of the build folders.
+// Where the built core stands: the build says so in the environment; by hand it
+// is in the newest of the build folders.
 import { existsSync, readdirSync, statSync } from "node:fs";
 import { join, resolve } from "node:path";
 
 const builds = resolve(__dirname, "../../../build");
 
-function newest(): string | undefined {
-  if (!existsSync(builds)) return undefined;
-  const built = readdirSync(builds)
-    .map((preset) => join(builds, preset, "surfaces/wasm/core.wasm"))
-    .filter((path) => existsSync(path));
-  return built.sort((a, b) => statSync(b).mtimeMs - statSync(a).mtimeMs)[0];
+function newest(part: string): string {
+  const presets = existsSync(builds) ? readdirSync(builds) : [];
+  const built = presets.map((preset) => join(builds, preset, part)).filter((path) => existsSync(path));
+  built.sort((a, b) => statSync(b).mtimeMs - statSync(a).mtimeMs);
+  return built[0] ?? join(builds, "dev", part);
 }
 
-/** The module's path; without a build a path that does not exist. */
+/** The WebAssembly module. */
 export function coreModule(): string {
-  return process.env.BAIZE_CORE_WASM ?? newest() ?? join(builds, "dev/surfaces/wasm/core.wasm");
+  return process.env.BAIZE_CORE_WASM ?? newest("surfaces/wasm/core.wasm");
+}
+
+/** The program that prints cases with the native library's answers. */
+export function coreCases(): string {
+  return process.env.BAIZE_CORE_CASES ?? newest("tests/phone_cases");
 }

@@ -30,33 +30,48 @@ const noRoom: Problem = {
   sentence: "There is not enough memory on this phone for that.",
 };
 
-function caller(module: Module, name: string) {
+/** Text in, text out; nothing where the phone has no memory left. */
+type TextCall = (takes: Uint8Array) => string | undefined;
+
+function textCall(module: Module, name: string): TextCall {
   const exported = module[name] as Exported;
-  return (takes: unknown): Answer<never> => {
-    const sent = new TextEncoder().encode(JSON.stringify(takes));
-    const text = module.take(sent.length);
-    if (text === 0) return { problem: noRoom };
-    new Uint8Array(module.memory.buffer).set(sent, text);
-    const block = exported(text, sent.length);
+  return (takes) => {
+    const text = module.take(takes.length);
+    if (text === 0) return undefined;
+    new Uint8Array(module.memory.buffer).set(takes, text);
+    const block = exported(text, takes.length);
     module.give_back(text);
-    if (block === 0) return { problem: noRoom };
+    if (block === 0) return undefined;
     // Memory may have grown and moved: looked at anew.
     const size = new DataView(module.memory.buffer).getUint32(block, true);
     const answer = new TextDecoder().decode(new Uint8Array(module.memory.buffer, block + 4, size));
     module.give_back(block);
-    return JSON.parse(answer);
+    return answer;
   };
 }
 
-/** The core from the module's bytes. It asks nothing of its surroundings. */
-export async function coreFrom(bytes: BufferSource): Promise<Core> {
+/** The module's functions by name. It asks nothing of its surroundings. */
+export async function textCalls(bytes: BufferSource): Promise<Record<string, TextCall>> {
   const { instance } = await WebAssembly.instantiate(bytes, {});
   const module = instance.exports as unknown as Module;
   module._initialize();
   const names = Object.keys(module).filter(
     (name) => !["memory", "_initialize", "take", "give_back"].includes(name),
   );
-  return Object.fromEntries(names.map((name) => [name, caller(module, name)])) as unknown as Core;
+  return Object.fromEntries(names.map((name) => [name, textCall(module, name)]));
+}
+
+/** The core from the module's bytes. */
+export async function coreFrom(bytes: BufferSource): Promise<Core> {
+  const calls = await textCalls(bytes);
+  const typed = Object.entries(calls).map(([name, call]) => [
+    name,
+    (takes: unknown): Answer<unknown> => {
+      const answer = call(new TextEncoder().encode(JSON.stringify(takes)));
+      return answer === undefined ? { problem: noRoom } : JSON.parse(answer);
+    },
+  ]);
+  return Object.fromEntries(typed) as Core;
 }
 
 let loaded: Promise<Core> | undefined;

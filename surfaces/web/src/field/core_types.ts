@@ -113,6 +113,8 @@ interface components {
             values: {
                 [key: string]: components["schemas"]["FieldValue"];
             };
+            /** @description its newest entries: what the next one is written over */
+            heads: string[];
         };
         Conflict: {
             thing: string;
