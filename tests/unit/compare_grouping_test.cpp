@@ -95,7 +95,7 @@ green::Records share() {
   out.club.id = "larch";
   out.greens.resize(1);
   out.greens[0].id = "1";
-  out.visits = {visit("v1", 5, 9), visit("v2", 12, 6), visit("v3", 20, 8)};
+  out.visits = {visit("v1", 5, 9), visit("v2", 12, 6), visit("v3", 20, 8), visit("v4", 23, 8)};
   out.works = {work("w1", "coring", 10), work("w2", "coring", 40), work("w3", "coring", 90)};
   return out;
 }
