@@ -89,11 +89,11 @@ export const words = {
     trends: { better: "getting better", steady: "steady", worse: "getting worse", unknown: "too few visits to tell" },
     trend: (points: string) => `${points} points`,
     spark: (scores: string) => `Scores, oldest first: ${scores}`,
-    least: (n: number) => `${n} measured true`,
+    ofScored: (n: number, scored: number) => `${n} of ${count(scored, "scored day")}`,
     most: (most: number, open: number) => `at most ${most} of ${open} open days`,
     year: (year: number) => `Open the year ${year}`,
     report: (year: number) => `Report for the owner, ${year}`,
-    key: "Solid: measured true. Striped: nobody measured, so it may be true or not.",
+    key: "Solid: measured true. Striped: nobody measured, so it may be true or not. Fast, but not true: faster than half the greens, and below the standard.",
   },
 
   year: {

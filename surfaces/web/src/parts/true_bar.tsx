@@ -28,7 +28,7 @@ export function TrueBar(props: { fewest: number; most: number; open: number }) {
     <div class="true-bar">
       <TrueStripe {...props} />
       <p>
-        <strong>{words.greens.least(fewest)}</strong>, {words.greens.most(most, open)}
+        <strong>{words.greens.ofScored(fewest, fewest + open - most)}</strong>, {words.greens.most(most, open)}
       </p>
     </div>
   );
