@@ -72,8 +72,9 @@ std::vector<units::Period> disrupted_days(const Records& records, const std::str
 
 bool disrupted_between(const std::vector<units::Period>& works, units::Day one, units::Day other) {
   const auto [from, to] = std::minmax(one, other);
-  return std::any_of(works.begin(), works.end(), [from = from, to = to](const units::Period& work) {
-    return work.first <= to && from <= work.last;
+  // Names of their own: clang sees captures of the same name as shadows.
+  return std::any_of(works.begin(), works.end(), [begin = from, end = to](const auto& work) {
+    return work.first <= end && begin <= work.last;
   });
 }
 

@@ -15,7 +15,7 @@ char* block(const std::string& text) {
   auto* bytes = static_cast<char*>(std::malloc(sizeof size + text.size()));
   if (bytes != nullptr) {
     std::memcpy(bytes, &size, sizeof size);
-    std::memcpy(bytes + sizeof size, text.data(), text.size());
+    text.copy(bytes + sizeof size, text.size());
   }
   return bytes;
 }

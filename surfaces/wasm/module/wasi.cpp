@@ -8,6 +8,8 @@ namespace {
 constexpr std::int32_t kNoSuchStream = 8; // __WASI_ERRNO_BADF
 } // namespace
 
+// The names are the C library's.
+// NOLINTBEGIN(bugprone-reserved-identifier,cert-dcl37-c,cert-dcl51-cpp)
 extern "C" {
 
 std::int32_t __imported_wasi_snapshot_preview1_fd_close(std::int32_t) {
@@ -24,3 +26,4 @@ std::int32_t __imported_wasi_snapshot_preview1_fd_write(std::int32_t, std::int32
   return kNoSuchStream;
 }
 }
+// NOLINTEND(bugprone-reserved-identifier,cert-dcl37-c,cert-dcl51-cpp)

@@ -9,14 +9,14 @@ namespace {
 
 /// More than a phone would ever hold in one visit or journal page; keeps what
 /// reading takes inside a phone's memory.
-constexpr std::size_t kLongestInput = 8U * 1024 * 1024;
+constexpr std::size_t kLongestInput = std::size_t{8} * 1024 * 1024;
 
 struct Function {
   std::string_view name;
   Answer (*answer)(const Read& takes);
 };
 
-#define BAIZE_ROW(name) Function{#name, &name},
+#define BAIZE_ROW(name) Function{#name, &(name)},
 constexpr std::array kFunctions{BAIZE_PHONE_FUNCTIONS(BAIZE_ROW)};
 #undef BAIZE_ROW
 
