@@ -4,7 +4,7 @@ if(BAIZE_WEB)
   set(web ${CMAKE_SOURCE_DIR}/surfaces/web)
   add_test(NAME web_types COMMAND ${BAIZE_NPM} run --silent types:check WORKING_DIRECTORY ${web})
   add_test(NAME web_unit COMMAND ${BAIZE_NPM} run --silent test WORKING_DIRECTORY ${web})
-  set_tests_properties(web_types web_unit PROPERTIES LABELS web TIMEOUT 300)
+  set_tests_properties(web_types web_unit PROPERTIES LABELS web TIMEOUT 600)
   # The core on the phone is compared with the native one (tests/phone).
   set_tests_properties(web_unit PROPERTIES
     ENVIRONMENT "BAIZE_CORE_WASM=${CMAKE_BINARY_DIR}/surfaces/wasm/core.wasm;BAIZE_CORE_CASES=${CMAKE_BINARY_DIR}/tests/phone_cases")

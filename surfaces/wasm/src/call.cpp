@@ -9,7 +9,7 @@ namespace {
 
 /// More than a phone would ever hold in one visit or journal page; keeps what
 /// reading takes inside a phone's memory.
-constexpr std::size_t kLongestInput = std::size_t{8} * 1024 * 1024;
+constexpr std::size_t kLongestInput = std::size_t{4} * 1024 * 1024;
 
 struct Function {
   std::string_view name;
@@ -41,7 +41,7 @@ Answer answered(std::string_view name, std::string_view text) {
   }
   if (text.size() > kLongestInput) {
     return units::refuse("input_too_long", "input", std::to_string(text.size()) + " bytes",
-                         "at most 8388608 bytes");
+                         "at most 4194304 bytes");
   }
   const Read takes = Read::parse(text.begin(), text.end(), nullptr, false);
   if (takes.is_discarded()) {

@@ -66,3 +66,15 @@ test("a thousand large calls do not use up the memory", () => {
   const rolls = Array.from({ length: 90 }, (_, i) => ({ order: i + 1, distance: 3, score: 8, marks: [] }));
   for (let i = 0; i < 1000; ++i) expect(core.run_summary({ rolls }).ok?.total).toBe(720);
 }, 60_000);
+
+test("the largest inputs are refused, and do not stop the module", async () => {
+  const calls = await textCalls(readFileSync(coreModule()));
+  const room = 4 * 1024 * 1024 - 20;
+  const lists = ["[".repeat(room / 2) + "]".repeat(room / 2), `[${"0,".repeat(room / 2)}0]`, `[${"[],".repeat(room / 3)}0]`];
+  for (const list of lists) {
+    const takes = new TextEncoder().encode(`{"marks":${list}}`);
+    expect(calls.offer!(takes)).toMatch(/^\{"problem":\{"code":"wrong_type"/);
+  }
+  expect(calls.offer!(new TextEncoder().encode(" ".repeat(room + 30)))).toContain("input_too_long");
+  expect(calls.offer!(new TextEncoder().encode('{"marks":[]}'))).toContain('"score":9');
+}, 300_000);

@@ -26,7 +26,7 @@ std::span<const std::string_view> names();
 /// Calls a function with its JSON text and gives its answer as JSON text:
 /// {"ok": ...} or {"problem": {code, field, value, rule, sentence}}. Never
 /// throws, whatever the bytes are. Refuses "no_such_function", "input_too_long"
-/// above 8 MiB, "not_json", "wrong_type", "missing_value", "not_a_known_word",
+/// above 4 MiB, "not_json", "wrong_type", "missing_value", "not_a_known_word",
 /// and what the function itself refuses. Numbers are written with the fewest
 /// digits that read back the same.
 std::string call(std::string_view name, std::string_view text);
