@@ -54,9 +54,11 @@ std::map<std::string, api::Asset, std::less<>> pages() {
     all.emplace(asset.path,
                 api::Asset{std::string(asset.content_type), asset.bytes, std::string(asset.etag)});
   }
-  if (const assets::Asset* first = assets::find("/")) {
-    all.emplace(
-        "/", api::Asset{std::string(first->content_type), first->bytes, std::string(first->etag)});
+  for (const char* folder : {"/", "/field", "/field/"}) {
+    if (const assets::Asset* first = assets::find(folder)) {
+      all.emplace(folder, api::Asset{std::string(first->content_type), first->bytes,
+                                     std::string(first->etag)});
+    }
   }
   return all;
 }

@@ -7,7 +7,7 @@ import { fieldWorker } from "./scripts/field_worker";
 export default defineConfig({
   base: "./",
   esbuild: { jsx: "automatic", jsxImportSource: "preact" },
-  resolve: { alias: [{ find: /^baize-core\.wasm(?=\?|$)/, replacement: coreModule() }] },
+  resolve: { alias: [{ find: /^baize-core\.wasm/, replacement: coreModule() }] },
   plugins: [fieldWorker()],
   build: {
     target: "es2021",

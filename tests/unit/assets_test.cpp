@@ -51,6 +51,31 @@ TEST(Assets, WhatThePageNamesIsThere) {
   EXPECT_GE(seen, 3);
 }
 
+TEST(Assets, ThePageUsedOnTheGreenStandsInItsOwnFolder) {
+  ASSERT_NE(find("/field/"), nullptr);
+  EXPECT_EQ(find("/field/")->path, "/field/index.html");
+  ASSERT_NE(find("/field"), nullptr);
+  EXPECT_EQ(find("/field")->path, "/field.html");
+  const Asset* worker = find("/field/sw.js");
+  ASSERT_NE(worker, nullptr);
+  // What it keeps in the phone is there to be fetched.
+  const std::string text(worker->bytes);
+  const auto list = text.find("const files = [");
+  ASSERT_NE(list, std::string::npos);
+  static const std::regex quoted("\"([^\"]+)\"");
+  int seen = 0;
+  const std::string files = text.substr(list, text.find(']', list) - list);
+  for (auto it = std::sregex_iterator(files.begin(), files.end(), quoted);
+       it != std::sregex_iterator(); ++it) {
+    ++seen;
+    const std::string file = (*it)[1].str();
+    const std::string path =
+        file.starts_with("../") ? file.substr(2) : "/field/" + (file == "./" ? "" : file);
+    EXPECT_NE(find(path), nullptr) << path;
+  }
+  EXPECT_GT(seen, 8);
+}
+
 TEST(Assets, NothingPointsElsewhere) {
   // Addresses that name a vocabulary are no requests.
   static const std::regex elsewhere(R"re((?:src|href)="(?:https?:)?//|url\(["']?(?:https?:)?//)re");

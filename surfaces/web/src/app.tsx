@@ -86,6 +86,7 @@ function Shell(props: {
             <a href={linkTo({ page: "observers", club })} aria-current={here(["observers"])}>{words.nav.observers}</a>
             <a href={linkTo({ page: "trials", club })} aria-current={here(["trials"])}>{words.nav.trials}</a>
             <a href={linkTo({ page: "records", club })} aria-current={here(["records", "visit", "bring"])}>{words.nav.records}</a>
+            <a href="field/">{words.nav.field}</a>
           </nav>
         )}
         <div class="top-end">

@@ -46,7 +46,7 @@ export const words = {
   loading: "Loading …",
   notMeasured: "not measured",
   unknown: "unknown",
-  nav: { label: "Pages", greens: "Greens", works: "Works", methods: "Methods", trials: "Trials", consistency: "Consistency", observers: "Observers", records: "Records" },
+  nav: { label: "Pages", greens: "Greens", works: "Works", methods: "Methods", trials: "Trials", consistency: "Consistency", observers: "Observers", records: "Records", field: "On the green" },
   club: "Club",
   noClub: {
     title: "No club yet",

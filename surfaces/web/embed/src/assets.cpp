@@ -18,6 +18,10 @@ std::span<const Asset> all() {
 const Asset* find(std::string_view path) {
   if (path == "/") {
     path = "/index.html";
+  } else if (path == "/field/") {
+    path = "/field/index.html";
+  } else if (path == "/field") {
+    path = "/field.html"; // leads to /field/
   }
   const auto files = table();
   const auto at = std::lower_bound(

@@ -21,6 +21,7 @@ import { Settings } from "./screens/settings";
 import { Spots } from "./screens/spots";
 import { Summary } from "./screens/summary";
 import { Visit } from "./screens/visit";
+import { When } from "./screens/when";
 import { Work } from "./screens/work";
 import type { Sync } from "./sync/sync";
 import { wordsOf, type Words } from "./words";
@@ -123,7 +124,7 @@ const pages: Partial<Record<Page, (props: { of: string }) => preact.JSX.Element>
   home: Home, green: PickGreen, observer: PickObserver, mode: PickMode, pair: Pair, reading: Reading, work: Work, kept: Kept, settings: Settings,
 };
 const visitPages: Partial<Record<Page, (props: { of: string }) => preact.JSX.Element>> = {
-  menu: Menu, conditions: Conditions, note: Note, spots: Spots, summary: Summary, ball: BallPage,
+  menu: Menu, conditions: Conditions, note: Note, spots: Spots, summary: Summary, ball: BallPage, when: When,
 };
 
 function Screen({ field }: { field: Field }) {

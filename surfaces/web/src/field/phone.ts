@@ -4,6 +4,7 @@ import type { HandOver } from "./sync/server";
 
 let lock: WakeLockSentinel | undefined;
 let wanted = false;
+let watching = false;
 
 async function hold(): Promise<void> {
   if (!wanted || document.visibilityState !== "visible" || (lock && !lock.released)) return;
@@ -12,13 +13,15 @@ async function hold(): Promise<void> {
 export function stayAwake(on: boolean): void {
   if (wanted === on) return;
   wanted = on;
+  // The phone takes the lock away whenever the page is hidden.
+  if (!watching) document.addEventListener("visibilitychange", () => void hold());
+  watching = true;
   if (on) void hold();
   else {
     void lock?.release();
     lock = undefined;
   }
 }
-document.addEventListener("visibilitychange", () => void hold());
 
 export interface Room {
   promised: boolean;

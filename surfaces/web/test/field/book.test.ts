@@ -171,6 +171,7 @@ describe("the next step", () => {
     expect(acts.seen(session).partnerBalls).toMatchObject([{ spot: "a", direction: "out", order: 1, score: 7, visit: session.partner?.visit }]);
     expect(now(acts, session)).toMatchObject({ at: "ready", order: 2 });
     await acts.finish(session);
+    expect(book.things("visit")).toHaveLength(2);
     expect(book.things("visit").every(({ values }) => values.done === true)).toBe(true);
   });
 });

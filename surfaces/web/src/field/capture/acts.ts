@@ -151,8 +151,11 @@ export class Acts {
     return this.book.write(session.club, deed, [{ kind: "visit", thing: session.visit, by: session.observer, set: { ...set } }]);
   }
 
+  /** Closes the visit; one that was closed before and only mended keeps its end, and one without a ball is none. */
   async finish(session: Session, at = this.now()): Promise<void> {
-    const set: Fields = { done: true, to: timeOf(at) };
+    if (this.book.thing(session.visit)?.values.done === true) return this.leave();
+    const { balls, totals } = this.seen(session);
+    const set: Fields = balls.length + totals.length > 0 ? { done: true, to: timeOf(at) } : { removed: true };
     const drafts = visitsOf(session).map((thing): Draft => ({
       kind: "visit", thing, set,
       by: thing === session.visit ? session.observer : (session.partner?.observer ?? session.observer),
@@ -168,8 +171,12 @@ export class Acts {
   reopen(session: Session) {
     return this.book.keep(sessionKey, session);
   }
-  leave() {
+  leave(): Promise<void> {
     return this.book.keep(sessionKey, null);
+  }
+
+  remove(club: string, by: string, kind: "reading" | "work", thing: string) {
+    return this.book.write(club, "remove", [{ kind, thing, by, set: { removed: true } }]);
   }
 
   async reading(club: string, by: string, set: Fields): Promise<void> {

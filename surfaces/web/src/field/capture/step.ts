@@ -92,4 +92,6 @@ export function goOf(seen: Seen, step: Step, explicit: boolean): Go {
   return "release";
 }
 
-export const asksDistance = (session: Session) => session.mode === "full";
+/** Is a distance asked for beside the last ball? With a helper only to mend it, when the run is measured. */
+export const asksDistance = (session: Session, ball: Ball) =>
+  session.mode === "full" || session.mode === "speed" || (session.mode === "after" && (ball.distance !== undefined || ball.unmeasured));

@@ -21,7 +21,7 @@ export interface Entry {
 /** What the person did, so that it can be named when it is taken back. */
 export type Deed =
   | "start" | "release" | "bobble" | "chatter" | "snake" | "stop" | "score" | "marks"
-  | "distance" | "total" | "conditions" | "note" | "finish" | "reading" | "work" | "undo" | "solve" | "remove";
+  | "distance" | "total" | "conditions" | "note" | "finish" | "reading" | "work" | "undo" | "solve" | "remove" | "when";
 
 /** An entry as the journal holds it; everything beside `entry` stays on the phone. */
 export interface Row {

@@ -35,7 +35,7 @@ export function Line({ ball, guess }: { ball: Ball; guess: number }) {
       <span class="line-way" aria-hidden="true" />
       <span class={`line-ball ${ball.distance === undefined ? "unknown" : ""}`} aria-hidden="true" />
       {marks.map((mark, place) => (
-        <span key={place} class="line-mark" style={{ "--at": at(mark) }} aria-hidden="true">
+        <span key={place} class={place % 2 === 1 ? "line-mark above" : "line-mark"} style={{ "--at": at(mark) }} aria-hidden="true">
           <Sign kind={mark.kind} />
           <small>{words_of(mark).where}</small>
         </span>

@@ -42,7 +42,7 @@ function RunCells(props: Card & { direction: Direction }) {
     <section aria-label={direction === "out" ? words.out : words.backWay}>
       <p class="run-line">
         <b>{direction === "out" ? words.out : words.backWay}</b>
-        {total != null && !session.partner && <span class="run-total">{number(total, 0)}{pending !== undefined && ` + ${pending}`}</span>}
+        {total != null && !session.partner && <span class="run-total">{number(total, 0)}{pending !== undefined && `+${pending}`}</span>}
         {sum?.spread_m != null && sum.measured > 1 && (
           <span class={wide ? "wide-spread" : ""}>
             <span class="unseen">{words.run.spread(small(sum.spread_m))}{wide && `, ${words.run.wide}`}</span>

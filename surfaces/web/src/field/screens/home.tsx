@@ -4,12 +4,14 @@ import { greenOf, observerName, type Green } from "../data/club";
 import { go, useField, useShown } from "../field";
 import { Frame, Keys, Row } from "../parts/frame";
 import { nearestGreen, whereAmI, type Place } from "../phone";
+import { takeUpdate, useUpdate } from "../worker/offer";
 import { greenName } from "./title";
 
 /** Before a visit: the next green of the walk is ready, one touch starts it. */
 export function Home() {
   const { acts, act, book, words, club, prefs, prefer } = useField();
   const near = useNearest();
+  const update = useUpdate();
   const session = acts.session();
   const green = (club && (greenOf(club, prefs.green) ?? club.greens[0])) as Green | undefined;
   const spots = green?.spots.map((one) => one.id) ?? [];
@@ -42,6 +44,7 @@ export function Home() {
         ? <button class="go" onClick={() => go("visit")}>{words.go.resume(greenName(club, session.green))}</button>
         : <button class="go" onClick={start}>{words.go.start(green?.name ?? "")}</button>}
     >
+      {update && !session && <button class="wide" onClick={takeUpdate}>{words.kept.update}: {words.kept.updateUse}</button>}
       <button class="next-green" onClick={() => go("green")}>
         <span class="label">{near ? words.home.nearest : words.home.next}</span>
         <b>{green?.name ?? ""}</b>

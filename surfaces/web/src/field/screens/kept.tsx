@@ -1,13 +1,14 @@
 import { useEffect, useState } from "preact/hooks";
 import { timeOf } from "../capture/clock";
-import type { Session } from "../capture/session";
-import { ballsOf } from "../capture/balls";
+import { sessionOf } from "../capture/reopen";
+import { ballsOf, totalsOf } from "../capture/balls";
 import { go, useField, useShown } from "../field";
 import { Frame } from "../parts/frame";
 import { askForRoom, handOver, handOverFile, type Room } from "../phone";
 import { visitLines, type VisitLine } from "../sync/visit_state";
 import { takeUpdate, useUpdate } from "../worker/offer";
 import { Conflicts } from "./conflicts";
+import { Loose } from "./loose";
 import { greenName } from "./title";
 
 /** Where everything written on this phone stands. */
@@ -19,9 +20,6 @@ export function Kept() {
   const update = useUpdate();
   useEffect(() => void askForRoom().then(setRoom), []);
   const lines = visitLines(book, sync.onTheirWay);
-  const loose = book.rows.filter((row) => row.entry.kind === "reading" || row.entry.kind === "work");
-  const looseRefused = loose.filter((row) => book.acknowledged.get(row.entry.id)?.kept === false);
-  const looseWaiting = loose.filter((row) => !book.acknowledged.has(row.entry.id)).length;
   const refused = [...book.acknowledged.values()].some((one) => !one.kept);
   return (
     <Frame title={w.title} back class="kept" end={<button class="go" onClick={() => sync.run()}>{sync.state === "sending" ? w.sending : w.send}</button>}>
@@ -38,7 +36,7 @@ export function Kept() {
       <Conflicts />
       {lines.length === 0 && <p>{w.nothing}</p>}
       <ul class="visits">{lines.map((line) => <VisitItem key={line.visit} line={line} />)}</ul>
-      {loose.length > 0 && <p class={looseRefused.length > 0 ? "strong" : ""}>{w.readings}: {looseWaiting > 0 ? w.waiting(looseWaiting) : looseRefused.length === 0 ? w.states.accepted : ""} {looseRefused.map((row) => book.acknowledged.get(row.entry.id)?.sentence).join(" ")}</p>}
+      <Loose />
       {refused && <button class="wide" onClick={async () => (await book.forgetRefusals(), void sync.run())}>{w.retry}</button>}
       {club && <button class="wide" onClick={() => void handOver(handOverFile(book, club.club.id, Date.now()))}>{w.share}</button>}
       <a class="wide" href="raw.html">{w.raw}</a>
@@ -59,22 +57,17 @@ function VisitItem({ line }: { line: VisitLine }) {
   const { acts, act, book, words, club } = useField();
   const { day } = useShown();
   const { fields, state } = line;
-  const balls = ballsOf(book, line.visit);
+  const balls = ballsOf(book, line.visit).length + totalsOf(book, line.visit).reduce((sum, run) => sum + run.total_of, 0);
   const mend = async () => {
     const now = acts.session();
     if (now?.visit === line.visit) return go("visit");
-    const spot = balls[0]?.spot ?? "a";
-    const session: Session = {
-      club: fields.club ?? "", visit: line.visit, observer: fields.observer ?? "", green: fields.green ?? "",
-      mode: "full", spot, first: balls[0]?.direction ?? "out",
-    };
-    if (await act(() => acts.reopen(session))) go("summary");
+    if (await act(() => acts.reopen(sessionOf(book, line.visit)))) go("summary");
   };
   return (
     <li>
       <button class={`visit-item ${state}`} onClick={mend}>
         <b>{greenName(club, fields.green ?? "")}</b>
-        <span>{fields.day && day(fields.day)} {fields.from} · {words.balls(balls.length)}</span>
+        <span>{fields.day && day(fields.day)} {fields.from} · {words.balls(balls)}</span>
         <strong class={`state ${state}`}>{words.kept.states[state]}</strong>
         <small>{words.kept.rules[state]}</small>
         {line.reasons.map((reason) => <small key={reason} lang="en" class="reason">{reason}</small>)}

@@ -1,11 +1,12 @@
 import { useState } from "preact/hooks";
 import { asksDistance, latest, goOf, type Seen, type Step } from "../capture/step";
+import { runOf } from "../capture/balls";
 import { contradicted, offeredFor, type Offered } from "../capture/offered";
 import { startDistance } from "../capture/start_distance";
 
 import { together, watches, type Session } from "../capture/session";
 import { greenOf, observerName } from "../data/club";
-import { go, useFeel, useField } from "../field";
+import { go, useFeel, useField, useShown } from "../field";
 import { Frame } from "../parts/frame";
 import { LengthPad } from "../parts/length_pad";
 import { Line } from "../parts/line";
@@ -57,20 +58,42 @@ export function Stand({ session, seen, step }: { session: Session; seen: Seen; s
     }>
       <Scorecard session={session} seen={seen} chosen={here.length > 0 ? ball : undefined} offered={explicit || newest?.score !== undefined ? undefined : lastOffered} choose={partner ? undefined : (one) => setPicked(one.thing)} />
       {!ball && <Legend />}
-      {ball && watches(session.mode) && (
+      {ball && <RunDone session={session} seen={seen} step={step} offered={explicit ? undefined : lastOffered} />}
+      {ball && (
         <div class={partner ? "glance partner" : "glance"}>
           {!partner && ball.marks && <Line ball={ball} guess={startDistance(seen, club, ball.direction, ball.order)} />}
-          <p class="said-of" role="status">{who ? words.scoreBy(who) : offerLine(words, offered, !explicit && ball === newest && ball.score === undefined, contradicted(core, ball) ? ball.score : undefined)}</p>
-          <ScoreKeys
+          {watches(session.mode) && <p class="said-of" role="status">{who ? words.scoreBy(who) : offerLine(words, offered, !explicit && ball === newest && ball.score === undefined, contradicted(core, ball) ? ball.score : undefined)}</p>}
+          {watches(session.mode) && <ScoreKeys
             score={partner ? undefined : ball.score}
             offered={offered} taken={!explicit && ball === newest} name={who ? words.scoreBy(who) : words.score} choose={score}
-          />
-          {!partner && asksDistance(session) && (
+          />}
+          {!partner && asksDistance(session, ball) && (
             <LengthPad of={ball.thing} start={startDistance(seen, club, ball.direction, ball.order)} value={ball.distance} choose={(metres) => act(() => acts.distance(session, ball.thing, metres))} />
           )}
         </div>
       )}
     </Frame>
+  );
+}
+
+/** After the last ball of a run: what the run came to, the offer of the last one counted in. */
+function RunDone({ session, seen, step, offered }: { session: Session; seen: Seen; step: Standing; offered: number | undefined }) {
+  const { core, words } = useField();
+  const { small } = useShown();
+  const last = step.at === "partner" ? undefined : step.last;
+  const turned = step.at === "spot_done" || (step.at === "ready" && last && step.direction !== last.direction);
+  if (!core || !last || !turned || session.partner) return null;
+  const rolls = runOf(seen.balls, session.spot, last.direction).map((ball) => ({ order: ball.order, distance: ball.distance ?? null, score: ball.score ?? (ball === last ? offered : null) ?? null }));
+  const sum = core.run_summary({ rolls }).ok;
+  if (!sum) return null;
+  const wide = sum.spread_m != null && sum.spread_m > 0.2032;
+  return (
+    <p class="run-done" role="status">
+      <span>{last.direction === "out" ? words.out : words.backWay}</span>
+      {sum.total != null && <b>{sum.total}</b>}
+      {sum.total != null && <span>{words.run.of(sum.scored)}</span>}
+      {sum.spread_m != null && sum.measured > 1 && <span class={wide ? "wide-spread" : ""}>{words.run.spread(small(sum.spread_m))}</span>}
+    </p>
   );
 }
 

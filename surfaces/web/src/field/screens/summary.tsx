@@ -1,5 +1,6 @@
 import type { SpotSummaryGives } from "../core_types";
-import { runOf } from "../capture/balls";
+import { runOf, visitFields } from "../capture/balls";
+import { dayOf } from "../capture/clock";
 import { lastHere } from "../capture/last_here";
 import type { Session } from "../capture/session";
 import { partnerBall, type Seen } from "../capture/step";
@@ -29,8 +30,9 @@ export function Summary() {
     <Frame title={title} menu class="summary" end={<><Undo session={session} /><button class="go" onClick={finish}>{words.go.finish(greenName(club, session.green))}</button></>}>
       <Scorecard session={session} seen={seen} choose={(ball) => go("ball", ball.thing)} />
       {sum && <Figures sum={sum} last={club && greenOf(club, session.green)?.last} />}
+      <Problems session={session} />
       {session.partner && <Together session={session} seen={seen} />}
-      {session.code && <Apart session={session} />}
+      {!session.partner && visitFields(book, session.visit).shared_rolls && <Apart session={session} />}
       <div class="keys" style={{ "--columns": 2 }}>
         <button class="key" onClick={() => go("conditions")}>{words.menu.conditions}</button>
         <button class="key" onClick={() => go("note")}>{words.menu.note}</button>
@@ -74,6 +76,17 @@ function Figures({ sum, last }: { sum: SpotSummaryGives; last: { day: string; sc
       )}
     </div>
   );
+}
+
+/** What would keep the visit out of the records, told before the server does. */
+function Problems({ session }: { session: Session }) {
+  const { book, core } = useField();
+  const things = [...book.things("roll"), ...book.things("total")].filter(({ values }) => values.visit === session.visit).map(({ thing }) => thing);
+  if (!core || things.length === 0) return null;
+  const entries = [session.visit, ...things].flatMap((thing) => [...book.entriesOf(thing)]);
+  const problems = core.check_visit({ entries, today: dayOf(Date.now()) }).ok?.problems ?? [];
+  if (problems.length === 0) return null;
+  return <ul class="notice" lang="en">{problems.map((one) => <li key={one.sentence}>{one.sentence}</li>)}</ul>;
 }
 
 function changed(words: ReturnType<typeof useField>["words"], small: (metres: number) => string, metres: number, real: boolean | null): string {

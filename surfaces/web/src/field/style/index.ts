@@ -1,4 +1,5 @@
 import "../../styles/font.css";
 import "./ground.css";
-import "./capture.css";
+import "./bands.css";
+import "./glance.css";
 import "./forms.css";

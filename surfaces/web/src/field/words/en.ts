@@ -42,7 +42,7 @@ export const en = {
   offer: {
     takes: (score: number) => `Pressing on takes ${score}.`,
     both: (said: string, taken: string) => `${said}. ${taken}`,
-    band: (low: number, high: number) => (low === high ? `The marks suggest ${low}` : `The marks suggest ${low} to ${high}`),
+    band: (low: number, high: number) => (low === high ? `Marks suggest ${low}` : `Marks suggest ${low} to ${high}`),
     outside: (score: number) => `${score} does not fit the marks. It stands as you say.`,
   },
   run: {
@@ -127,8 +127,9 @@ export const en = {
   },
   menu: {
     title: "This visit", conditions: "Conditions", note: "Note", reading: "Reading", work: "Works diary", kept: "Kept and sent",
-    settings: "Settings", leave: "Go to the greens, leave it open", spots: "Spot and direction",
+    settings: "Settings", leave: "Go to the greens, leave it open", when: "When and where", spots: "Spot and direction",
   },
+  when: { day: "Day", from: "From", to: "To" },
   conditions: {
     mowing: "Hours since mowing", rolling: "Hours since rolling", dew: "Dew", wind: "Wind", surface: "Surface",
     same: (green: string) => `As at ${green}`,
@@ -161,6 +162,7 @@ export const en = {
     refusedCount: (n: number) => `${n} refused`,
     offline: "No server. It is all kept here.",
     refusedAll: "The server takes nothing:",
+    takeOut: "Take out",
     send: "Send now",
     sending: "Sending …",
     lastDone: (time: string) => `Last sent at ${time}`,
@@ -205,6 +207,7 @@ export const en = {
   deeds: {
     start: "start", release: "release", bobble: "bobble", chatter: "chatter", snake: "snake", stop: "stop", score: "score", marks: "marks",
     distance: "distance", total: "total", conditions: "conditions", note: "note", finish: "finish", reading: "reading", work: "work",
+    when: "times",
     undo: "undo", solve: "choice", remove: "ball taken out",
   } satisfies Record<Deed, string>,
   undone: (deed: string) => `Taken back: ${deed}`,

@@ -19,7 +19,8 @@ struct Asset {
 /// which says so.
 std::span<const Asset> all();
 
-/// The file at this path, "/" being "/index.html"; null where there is none.
+/// The file at this path, "/" and "/field/" being their index.html and "/field"
+/// the page that leads there; null where there is none.
 const Asset* find(std::string_view path);
 
 /// The report as one file: the page that the build made, with `json` put in its

@@ -1,0 +1,143 @@
+// A thumb on a phone: what the tests of the page on the green share.
+import { spawn } from "node:child_process";
+import { createRequire } from "node:module";
+import { mkdtemp, rm } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { execFile } from "node:child_process";
+import { promisify } from "node:util";
+
+const require = createRequire(new URL("../../surfaces/web/package.json", import.meta.url));
+const { chromium } = require("playwright-core");
+const run = promisify(execFile);
+const larch = new URL("../clubs/larch_hollow", import.meta.url).pathname;
+
+/** A server with a club of its own on disk, which may be killed and started again at the same address. */
+export async function ownServer() {
+  const program = process.env.BAIZE_PROGRAM;
+  if (!program) throw new Error("BAIZE_PROGRAM says what to test.");
+  const folder = await mkdtemp(join(tmpdir(), "baize-field-"));
+  const database = join(folder, "club.sqlite3");
+  await run(program, ["import", larch, "--db", database]);
+  let child;
+  let port = "0";
+  const server = {
+    folder, database, url: "",
+    async start() {
+      child = spawn(program, ["serve", "--db", database, "--port", port], { stdio: ["ignore", "pipe", "inherit"] });
+      server.url = await new Promise((resolve, reject) => {
+        let said = "";
+        child.stdout.on("data", (text) => {
+          said += text;
+          const found = /http:\/\/[^\s"]+/.exec(said);
+          if (found) resolve(found[0].replace(/\/$/, ""));
+        });
+        child.once("exit", (code) => reject(new Error(`The server ended with ${code}: ${said}`)));
+      });
+      port = new URL(server.url).port;
+    },
+    /** As when the power goes. */
+    kill: () => new Promise((resolve) => (child.once("exit", resolve), child.kill("SIGKILL"))),
+    async end() {
+      await server.kill().catch(() => undefined);
+      await rm(folder, { recursive: true, force: true });
+    },
+  };
+  await server.start();
+  return server;
+}
+
+/** A phone: a browser whose storage stays when it is killed. */
+export async function phoneIn(folder, settings = {}) {
+  const context = await chromium.launchPersistentContext(join(folder, settings.name ?? "phone"), {
+    executablePath: process.env.BAIZE_CHROMIUM ?? "/usr/bin/chromium",
+    viewport: { width: 390, height: 844 },
+    hasTouch: true, isMobile: true, deviceScaleFactor: 2, locale: settings.locale ?? "en-GB",
+    args: ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync"],
+  });
+  const page = context.pages()[0] ?? (await context.newPage());
+  const wrong = [];
+  page.on("pageerror", (error) => wrong.push(error.message));
+  page.on("console", (message) => message.type() === "error" && !/net::ERR|Failed to load resource/.test(message.text()) && wrong.push(message.text()));
+  const phone = { context, page, wrong, taps: 0, marks: 0, ...touches(page) };
+  return phone;
+}
+
+function touches(page) {
+  const counted = { taps: 0 };
+  const at = async (selector) => {
+    const element = typeof selector === "string" ? page.locator(selector).first() : selector;
+    await element.waitFor();
+    await element.scrollIntoViewIfNeeded();
+    const box = await element.boundingBox();
+    return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+  };
+  return {
+    counted,
+    async tap(selector) {
+      const { x, y } = await at(selector);
+      counted.taps += 1;
+      await page.touchscreen.tap(x, y);
+    },
+    /** One ball: released, marked, stopped. Marks are not counted. */
+    async ball(marks = [], pause = 800) {
+      await this.tap(".go.release");
+      await page.locator(".bands").waitFor();
+      await page.waitForTimeout(pause);
+      for (const mark of marks) {
+        const { x, y } = await at(`.band.${mark}`);
+        await page.touchscreen.tap(x, y);
+        await page.locator(".said p").waitFor();
+        await page.waitForTimeout(120);
+      }
+      await this.tap(".band.stop");
+      await page.locator(".stand").waitFor();
+    },
+    score(value) {
+      return this.tap(`.scores .score:nth-child(${value})`);
+    },
+    inches(value) {
+      return this.tap(`.digits .key:nth-child(${value + 1})`);
+    },
+  };
+}
+
+/** The first time: the club comes by itself, the observer is chosen. */
+export async function firstTime(phone, server, observer = 0) {
+  const { page } = phone;
+  await page.goto(`${server.url}/field/`);
+  await page.locator(".row").first().waitFor();
+  await phone.tap(page.locator(".row").nth(observer));
+  await page.locator(".next-green").waitFor();
+  await page.evaluate(() => navigator.serviceWorker.ready);
+  // Everything of this edition is in the phone.
+  await page.waitForFunction(async () => {
+    for (const name of await caches.keys()) if ((await (await caches.open(name)).keys()).length > 8) return true;
+    return false;
+  });
+  await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
+}
+
+/** What the phone holds, read beside the page's own code. */
+export const journal = (page) =>
+  page.evaluate(
+    () =>
+      new Promise((resolve, reject) => {
+        const asked = indexedDB.open("baize-field");
+        asked.onerror = () => reject(asked.error);
+        asked.onsuccess = () => {
+          const all = asked.result.transaction("entries").objectStore("entries").getAll();
+          all.onsuccess = () => (asked.result.close(), resolve(all.result.map((row) => row.entry)));
+        };
+      }),
+  );
+
+export async function allEntries(server, club) {
+  const found = [];
+  for (let since = 0; ; ) {
+    const answer = await (await fetch(`${server.url}/api/v1/clubs/${club}/entries?since=${since}&limit=500`)).json();
+    found.push(...answer.entries);
+    if (answer.entries.length === 0 || answer.next <= since) return found;
+    since = answer.next;
+  }
+}

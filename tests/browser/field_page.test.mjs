@@ -1,0 +1,143 @@
+// The page on the green by itself: its size, its screens in every language and
+// theme, offline, and the journal without the page.
+import assert from "node:assert/strict";
+import { after, before, test } from "node:test";
+import { gzipSync } from "node:zlib";
+import { breaches } from "./baize.mjs";
+import { firstTime, journal, ownServer, phoneIn } from "./field.mjs";
+
+let server, phone;
+before(async () => {
+  server = await ownServer();
+  phone = await phoneIn(server.folder);
+  await firstTime(phone, server);
+});
+after(async () => {
+  await phone?.context.close().catch(() => undefined);
+  await server?.end();
+});
+
+test("script and style stay below 60 kB, compressed, all languages in", async () => {
+  const worker = await (await fetch(`${server.url}/field/sw.js`)).text();
+  const files = JSON.parse(/const files = (\[[^\]]*\])/.exec(worker)[1]);
+  let bytes = gzipSync(worker).length;
+  for (const file of files.filter((name) => /\.(js|css)$/.test(name))) {
+    bytes += gzipSync(await (await fetch(new URL(file, `${server.url}/field/`))).text(), { level: 9 }).length;
+  }
+  console.log(`the page on the green: ${bytes} bytes of script and style, compressed`);
+  assert.ok(bytes > 10_000 && bytes <= 60_000, `${bytes} bytes`);
+});
+
+const looks = [["en", "sun", "right"], ["es", "quiet", "left"], ["ja", "sun", "left"], ["th", "quiet", "right"]];
+const pages = ["home", "green", "mode", "pair", "pair/phones", "settings", "reading", "reading/soil_moisture", "work", "work/coring", "kept"];
+const visitPages = ["visit", "menu", "conditions", "note", "spots", "summary"];
+
+async function look(name) {
+  const { page } = phone;
+  await page.locator("main").first().waitFor();
+  await page.waitForTimeout(60);
+  assert.deepEqual(await breaches(page), [], name);
+  const small = await page.evaluate(() =>
+    [...document.querySelectorAll("button, a, input, textarea")]
+      .map((element) => ({ element, box: element.getBoundingClientRect() }))
+      .filter(({ box }) => box.width > 0 && (box.width < 55.5 || box.height < 55.5))
+      .map(({ element, box }) => `${element.textContent} ${box.width} x ${box.height}`),
+  );
+  assert.deepEqual(small, [], `${name}: smaller than 56 px`);
+  const over = await page.evaluate(() => {
+    const column = document.querySelector(".column");
+    return Math.max(document.documentElement.scrollWidth - innerWidth, column ? column.scrollWidth - column.clientWidth : 0);
+  });
+  assert.ok(over <= 0, `${name}: ${over} px over the edge`);
+}
+
+for (const [language, theme, hand] of looks) {
+  test(`every screen in ${language}, ${theme}, ${hand}-handed: axe finds nothing, nothing is small or cut off`, async () => {
+    const { page } = phone;
+    await page.evaluate((change) => localStorage.setItem("baize.field", JSON.stringify({ ...JSON.parse(localStorage.getItem("baize.field")), ...change })), { language, theme, hand });
+    await page.goto(`${server.url}/field/#home`);
+    await page.reload();
+    await page.locator(".next-green").waitFor();
+    for (const place of pages) {
+      await page.evaluate((to) => (location.hash = to), place);
+      await look(`${language} ${place}`);
+    }
+    await page.evaluate(() => (location.hash = "home"));
+    await phone.tap(".thumb .go");
+    await page.locator(".release").waitFor();
+    await look(`${language} first ball`);
+    await phone.tap(".release");
+    await page.locator(".bands").waitFor();
+    await page.touchscreen.tap(195, 400);
+    await page.locator(".said p").waitFor();
+    await look(`${language} rolling`);
+    await page.reload();
+    await look(`${language} broken`);
+    await phone.tap(".thumb .go");
+    await phone.inches(4);
+    for (const place of visitPages) {
+      await page.evaluate((to) => (location.hash = to), place);
+      await look(`${language} ${place}`);
+    }
+    await page.evaluate(() => (location.hash = "visit"));
+    await phone.tap(".line");
+    await look(`${language} a ball's marks`);
+    await page.evaluate(() => (location.hash = "summary"));
+    await page.locator(".summary").waitFor();
+    await phone.tap(".thumb .go");
+    await page.locator(".next-green").waitFor();
+    assert.deepEqual(phone.wrong, []);
+  });
+}
+
+test("every step is taken back by Undo, to the empty green", async () => {
+  const { page } = phone;
+  await phone.tap(".thumb .go");
+  await phone.ball(["chatter"]);
+  await phone.score(4);
+  await phone.inches(3);
+  const held = (await journal(page)).length;
+  for (let step = 0; step < 2; step += 1) await phone.tap(".undo");
+  assert.equal(await page.locator(".score[aria-pressed=true]").count(), 0);
+  await phone.tap(".undo"); // the stop: it rolls again
+  await page.locator(".bands").waitFor();
+  await phone.tap(".band.stop");
+  await page.locator(".stand").waitFor();
+  for (let step = 0; step < 4; step += 1) await phone.tap(".undo"); // stop, mark, release, start
+  await page.locator(".next-green").waitFor().catch(() => undefined);
+  const entries = await journal(page);
+  assert.ok(entries.length > held, "taking back adds, and removes nothing");
+});
+
+test("a keyboard does what a thumb does", async () => {
+  const { page } = phone;
+  await page.evaluate(() => (location.hash = "home"));
+  await page.locator(".thumb .go").focus();
+  await page.keyboard.press("Enter");
+  await page.locator(".release").focus();
+  await page.keyboard.press("Enter");
+  await page.waitForTimeout(1100);
+  await page.locator(".band.snake").focus();
+  await page.keyboard.press("Enter");
+  await page.locator(".said p").waitFor();
+  await page.locator(".band.stop").focus();
+  await page.keyboard.press("Enter");
+  await page.locator(".stand .scores").waitFor();
+  assert.equal((await journal(page)).at(-2).set.marks.at(-1).kind, "snake");
+});
+
+test("the journal can be had when the page itself fails", async () => {
+  const { page } = phone;
+  const entries = await journal(page);
+  await phone.context.setOffline(true);
+  // The page's own script is gone: only raw.html is left.
+  await page.goto(`${server.url}/field/raw.html`);
+  await page.getByText(`${entries.length} entries`).waitFor();
+  assert.deepEqual(await breaches(page), []);
+  const [download] = await Promise.all([page.waitForEvent("download"), page.getByRole("button", { name: "Save as a file" }).click()]);
+  const { readFile } = await import("node:fs/promises");
+  const file = JSON.parse(await readFile(await download.path(), "utf8"));
+  assert.deepEqual([file.form, file.version, file.entries.length], ["baize-entries", 1, entries.length]);
+  assert.deepEqual(file.entries, entries);
+  await phone.context.setOffline(false);
+});
