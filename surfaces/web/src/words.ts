@@ -87,6 +87,7 @@ export const words = {
     standard: (score: string) => `standard ${score}`,
     fast: "Fast, but not true",
     trends: { better: "getting better", steady: "steady", worse: "getting worse", unknown: "too few visits to tell" },
+    staleTrend: "too long ago to tell",
     trend: (points: string) => `${points} points`,
     spark: (scores: string) => `Scores, oldest first: ${scores}`,
     ofScored: (n: number, scored: number) => `${n} of ${count(scored, "scored day")}`,

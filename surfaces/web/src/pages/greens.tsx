@@ -21,12 +21,12 @@ export function ordered(greens: GreenCard[], order: Order): GreenCard[] {
 }
 
 const kStaleDays = 28;
+const stale = (card: GreenCard) => (card.days_since_visit ?? Infinity) > kStaleDays;
 
 /** Greens below the standard, lowest first, and those not looked at for four weeks. */
 export function toLookAt(greens: GreenCard[]): { low: GreenCard[]; stale: GreenCard[] } {
   const low = ordered(greens.filter((card) => card.at_standard === false), "lowest");
-  const stale = ordered(greens.filter((card) => (card.days_since_visit ?? Infinity) > kStaleDays), "waiting");
-  return { low, stale };
+  return { low, stale: ordered(greens.filter(stale), "waiting") };
 }
 
 function Named(props: { text: string; cards: GreenCard[]; review: GreensReview; shown: (card: GreenCard) => string }) {
@@ -126,7 +126,7 @@ function Card(props: { review: GreensReview; card: GreenCard }) {
   const year = dayParts(card.last_visit ?? review.today).year;
   const to = { page: "year", club: review.club, green: card.green, year } as const;
   return (
-    <li class={`card${card.fast_but_not_true ? " card-fast" : ""}`}>
+    <li class={`card${card.fast_but_not_true ? " card-fast" : ""}${stale(card) ? " card-stale" : ""}`}>
       <div class="card-name">
         <h2>
           <Link to={to} class="card-link">
@@ -160,8 +160,8 @@ function Card(props: { review: GreensReview; card: GreenCard }) {
         <span class="label">{w.recent}</span>
         <Spark scores={card.recent_scores} standard={card.standard} />
         <span class="quiet">
-          {w.trends[card.trend]}
-          {card.trend_points !== undefined && card.trend !== "steady" && ` (${signed(card.trend_points, settings)})`}
+          {stale(card) ? w.staleTrend : w.trends[card.trend]}
+          {!stale(card) && card.trend_points !== undefined && card.trend !== "steady" && ` (${signed(card.trend_points, settings)})`}
         </span>
       </div>
       <div class="card-speed">
