@@ -134,7 +134,8 @@ RC_GTEST_PROP(RecoveryMeaning, LedgerDaysSayWhatTheirKindsSay, ()) {
     } else {
       bool between = right != score.begin() && right != score.end();
       const auto left = between ? std::prev(right) : right;
-      between = between && left->second > standard(left->first) - 1e-6 &&
+      between = between && right->first - left->first <= 14 &&
+                left->second > standard(left->first) - 1e-6 &&
                 right->second > standard(right->first) - 1e-6 &&
                 std::min(left->second, right->second) > standard(day) - 1e-6;
       for (units::Day d = between ? left->first : day; between && d < right->first; ++d) {
