@@ -3,6 +3,7 @@ import type { Session } from "../capture/session";
 import type { Seen } from "../capture/step";
 import { useField, useShown } from "../field";
 import { Frame } from "../parts/frame";
+import { Undo } from "../parts/undo";
 
 /** The phone died while a ball rolled: nothing is asked twice but what became of it. */
 export function Broken({ session, seen, ball }: { session: Session; seen: Seen; ball: Ball }) {
@@ -12,7 +13,7 @@ export function Broken({ session, seen, ball }: { session: Session; seen: Seen; 
   return (
     <Frame
       title={words.broken.title(ball.order)} menu
-      end={<button class="go" onClick={() => act(() => acts.stop(session, ball.thing))}>{words.broken.goOn}</button>}
+      end={<><Undo session={session} /><button class="go" onClick={() => act(() => acts.stop(session, ball.thing))}>{words.broken.goOn}</button></>}
     >
       <p class="lead">{words.broken.text}</p>
       {ball.marks && <p class="lead strong">{words.standing(marks)}</p>}

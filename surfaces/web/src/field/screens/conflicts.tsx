@@ -1,3 +1,4 @@
+import { timeOf } from "../capture/clock";
 import { observerName } from "../data/club";
 import { useField, useShown } from "../field";
 import { greenName } from "./title";
@@ -37,7 +38,7 @@ export function Conflicts() {
               {versions.map((one) => (
                 <button key={one.entry} class="key tall" onClick={() => solve(thing, field, one.value)}>
                   <b>{text(field, one.value)}</b>
-                  <small>{observerName(club, one.by)} {one.at.slice(11, 16)}</small>
+                  <small>{observerName(club, one.by)} {timeOf(Date.parse(one.at))}</small>
                 </button>
               ))}
             </div>

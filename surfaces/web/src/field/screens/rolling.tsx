@@ -6,6 +6,7 @@ import { startDistance } from "../capture/start_distance";
 import type { Session } from "../capture/session";
 import { useFeel, useField, useShown } from "../field";
 import { Sign } from "../parts/signs";
+import { Undo } from "../parts/undo";
 import { useDown } from "../parts/zone";
 
 interface Said {
@@ -19,7 +20,7 @@ interface Said {
  * the thumb. Where it started the ball it stops it; every mark lies above.
  */
 export function Rolling({ session, ball, released }: { session: Session; ball: Ball; released: number }) {
-  const { acts, act, words, club } = useField();
+  const { acts, act, book, words, club } = useField();
   const felt = useFeel();
   const { number } = useShown();
   const [said, setSaid] = useState<Said>();
@@ -47,6 +48,8 @@ export function Rolling({ session, ball, released }: { session: Session; ball: B
       {ends.map(([zone]) => (
         <Band key={zone} zone={zone} press={press(zone)} ball={ball} />
       ))}
+      {/* Here by taking back a stop: then the eyes are on the screen, and may go further back. */}
+      {book.entriesOf(ball.thing).some((entry) => "stopped" in entry.set) && <Undo session={session} />}
       <div class="said" role="status">
         {said && (
           <p key={said.count}>
