@@ -1,6 +1,7 @@
 set(contract ${CMAKE_CURRENT_LIST_DIR})
 baize_test(NAME store_contract_test SOURCES ${contract}/store_contract.cpp
-           ${contract}/store_contract_threads.cpp ${contract}/store_sqlite_test.cpp
+           ${contract}/store_contract_entries.cpp ${contract}/store_contract_threads.cpp
+           ${contract}/store_sqlite_test.cpp
            ${contract}/sample_club.cpp USES store_sqlite)
 baize_test(NAME store_maintenance_test SOURCES ${contract}/store_maintenance_test.cpp
            ${contract}/sample_club.cpp USES store_sqlite)

@@ -7,6 +7,7 @@
 #include <functional>
 #include <memory>
 #include <string>
+#include <vector>
 
 namespace contract {
 
@@ -26,9 +27,13 @@ struct StoreMaker {
   std::function<std::unique_ptr<Place>()> make;
 };
 
+/// The stores of this test program, given by its own file.
+std::vector<StoreMaker> makers();
+
 /// What every services::Store must do. An implementation runs it with
 ///   INSTANTIATE_TEST_SUITE_P(Name, StoreContract, testing::Values(StoreMaker{...}));
-/// beside store_contract.cpp, store_contract_threads.cpp and sample_club.cpp.
+/// beside store_contract.cpp, store_contract_threads.cpp, store_contract_entries.cpp and
+/// sample_club.cpp, and gives makers().
 class StoreContract : public testing::TestWithParam<StoreMaker> {
  protected:
   StoreContract() : place_(GetParam().make()), store_(place_->open()) {}

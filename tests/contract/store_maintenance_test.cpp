@@ -3,6 +3,7 @@
 #include "contract/sample_club.h"
 #include "contract/store_place.h"
 #include "database.h"
+#include "unit/journal_samples.h"
 
 #include <algorithm>
 
@@ -140,6 +141,28 @@ TEST_F(Maintenance, TheDoctorSeesWhatIsWrong) {
   const auto orphans = examine();
   EXPECT_TRUE(told(orphans.wrong, "1 records of the kind visit have no contents"));
   EXPECT_TRUE(told(orphans.wrong, "1 rows of the table run lead to rows of visit_revision"));
+}
+
+TEST_F(Maintenance, EntriesOfPhonesAreGuardedBackedUpAndExamined) {
+  {
+    const auto store = SqliteStore::open(database());
+    ASSERT_TRUE((*store)->keep_entries("heath",
+                                       {journal_test::visit(1, journal_test::visit_fields()),
+                                        journal_test::roll(2, journal_test::roll_fields())},
+                                       author(), [](const auto&) { return services::Decision{}; }));
+  }
+  EXPECT_TRUE(examine().well());
+  const auto made = store_sqlite::backup(database(), copy());
+  ASSERT_TRUE(made);
+  EXPECT_EQ(made->sha256, examine().sha256);
+  execute("DROP TRIGGER entry_refuses_UPDATE;"
+          "UPDATE entry SET contents = replace(contents, '3.05', '3.5')");
+  EXPECT_NE(made->sha256, examine().sha256) << "the checksum sees entries";
+  execute("UPDATE entry SET contents = replace(contents, '\"roll\"', '\"total\"')");
+  EXPECT_TRUE(told(examine().wrong, "1 entries of phones are not as they were handed in"));
+  EXPECT_TRUE(store_sqlite::check_copy(copy()));
+  ASSERT_TRUE(store_sqlite::restore(copy(), database(), true));
+  EXPECT_EQ((*SqliteStore::open(database()))->entries_since("heath", 0, 10)->entries.size(), 2U);
 }
 
 TEST_F(Maintenance, TheDoctorChecksRecordsByTheirRules) {

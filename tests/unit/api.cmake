@@ -8,6 +8,9 @@ baize_test(NAME api_test
                    ${CMAKE_CURRENT_LIST_DIR}/api_target_test.cpp
                    ${CMAKE_CURRENT_LIST_DIR}/api_weather_test.cpp ${made}
            USES api PARTS rapidcheck yaml-cpp)
+baize_test(NAME api_entries_test
+           SOURCES ${CMAKE_CURRENT_LIST_DIR}/api_entries_test.cpp ${made}
+           USES api store_sqlite PARTS yaml-cpp)
 baize_test(NAME api_server_test
            SOURCES ${CMAKE_CURRENT_LIST_DIR}/api_server_test.cpp
                    ${CMAKE_CURRENT_LIST_DIR}/api_server_limits_test.cpp

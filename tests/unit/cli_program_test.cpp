@@ -108,6 +108,49 @@ TEST_F(Program, BringsInWeatherWithTheRecords) {
   EXPECT_NE(out.find("format=ghcn_dly"), std::string::npos);
 }
 
+// A file that a phone saved: into the database, and out again among the club's own files.
+TEST_F(Program, TakesAPhonesFileAndGivesItsVisitsBack) {
+  ASSERT_EQ(run("import '" + kClubs + "larch_hollow'"), 0);
+  const std::string id = "0190a0b0-0000-7000-8000-00000000000";
+  const Json visit{{"club", "larch_hollow"}, {"green", "1"},    {"observer", "ab"},
+                   {"day", "2026-05-03"},    {"from", "06:45"}, {"done", true}};
+  const Json roll{{"visit", id + "8"}, {"spot", "A"},   {"direction", "out"},
+                  {"order", 1},        {"distance", 3}, {"score", 8}};
+  Json file{{"form", "baize-entries"},
+            {"version", 1},
+            {"phone", id + "9"},
+            {"sent_at", "2026-05-03T05:00:00Z"},
+            {"entries", Json::array()}};
+  const auto add = [&](const char* number, const char* kind, const char* thing, const Json& set) {
+    file["entries"].push_back({{"id", id + number},
+                               {"phone", id + "9"},
+                               {"at", "2026-05-03T04:50:00.000Z"},
+                               {"by", "ab"},
+                               {"kind", kind},
+                               {"thing", id + thing},
+                               {"set", set},
+                               {"over", Json::array()}});
+  };
+  add("1", "visit", "8", visit);
+  add("2", "roll", "7", roll);
+  const std::string path = folder.file("phone.json");
+  contract::write_bytes(path, file.dump());
+  EXPECT_EQ(run("import '" + path + "' --dry-run"), 0) << err;
+  EXPECT_NE(out.find("2 entries can be read"), std::string::npos) << out;
+  const Json receipt = json("import '" + path + "'");
+  EXPECT_EQ(receipt["kept"].size(), 2U);
+  EXPECT_EQ(receipt["visits"][0]["state"], "accepted") << receipt.dump();
+  EXPECT_EQ(run("import '" + path + "'"), 0) << "again, as a table";
+  EXPECT_NE(out.find("0 records new, 0 corrected"), std::string::npos) << out;
+  ASSERT_EQ(run("export '" + folder.file("out") + "'"), 0) << err;
+  const std::string rolls = contract::bytes_of(folder.file("out/rolls.csv"));
+  EXPECT_NE(rolls.find("3.5.2026;06:45"), std::string::npos) << rolls;
+  EXPECT_EQ(run("doctor"), 0) << out;
+  contract::write_bytes(path, "{\"form\": \"baize-entries\"}");
+  EXPECT_NE(run("import '" + path + "'"), 0);
+  EXPECT_NE(err.find("the entries: version is missing"), std::string::npos) << err;
+}
+
 TEST_F(Program, BacksUpExaminesAndRestores) {
   ASSERT_EQ(run("import '" + kClubs + "larch_hollow'"), 0);
   const std::string copy = "'" + folder.file("copy.sqlite3") + "'";

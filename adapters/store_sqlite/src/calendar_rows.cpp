@@ -8,6 +8,8 @@ const char* const Kind<green::Fixture>::columns =
     "r.name, r.first_day, r.last_day, r.importance, r.score_wanted, r.speed_wanted_m";
 const char* const Kind<green::Fixture>::joins = "";
 
+const char* const Kind<green::Fixture>::withdrawn = "0";
+
 std::string Kind<green::Fixture>::id(const green::Fixture& fixture) {
   return fixture.id;
 }
@@ -42,6 +44,8 @@ const char* const Kind<green::Standard>::columns =
 const char* const Kind<green::Standard>::joins = "LEFT JOIN green g ON g.key = r.green";
 
 // A standard has no id of its own: green and season tell it from the others.
+const char* const Kind<green::Standard>::withdrawn = "0";
+
 std::string Kind<green::Standard>::id(const green::Standard& standard) {
   return fmt::format("{}/{}/{}", standard.green, standard.from ? units::iso(*standard.from) : "",
                      standard.to ? units::iso(*standard.to) : "");

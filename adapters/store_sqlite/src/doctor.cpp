@@ -2,6 +2,7 @@
 #include "baize/store_sqlite/maintenance.h"
 #include "copy.h"
 #include "digest.h"
+#include "entry_rows.h"
 #include "load.h"
 #include "open.h"
 #include "schema.h"
@@ -106,6 +107,16 @@ void check_received(Connection& db, Findings& findings) {
   }
 }
 
+/// Entries say what they said: what can no longer be read, or stands under
+/// another id, was altered from outside.
+void check_entries(Connection& db, Findings& findings) {
+  const std::int64_t wrong = unreadable_entries(db);
+  if (wrong > 0) {
+    findings.wrong.push_back(
+        fmt::format("{} entries of phones are not as they were handed in.", wrong));
+  }
+}
+
 /// Sentences about one club, no more than can be read.
 class Told {
  public:
@@ -169,6 +180,7 @@ units::Result<Findings> examine(const std::string& database, units::Day today,
     attempt(findings, [&] { check_revisions(*db, findings); });
     attempt(findings, [&] { check_guards(*db, findings); });
     attempt(findings, [&] { check_received(*db, findings); });
+    attempt(findings, [&] { check_entries(*db, findings); });
     attempt(findings, [&] { check_records(*db, today, findings); });
     attempt(findings, [&] {
       const Digest sum = digest(*db);

@@ -7,6 +7,8 @@ const char* const Kind<green::Green>::table = "green";
 const char* const Kind<green::Green>::columns = "r.name, r.grass, r.grass_mix, r.area_m2";
 const char* const Kind<green::Green>::joins = "";
 
+const char* const Kind<green::Green>::withdrawn = "0";
+
 std::string Kind<green::Green>::id(const green::Green& green) {
   return green.id;
 }
@@ -60,6 +62,8 @@ green::Green Kind<green::Green>::read(Connection& db, std::int64_t key, std::str
 const char* const Kind<green::Observer>::table = "observer";
 const char* const Kind<green::Observer>::columns = "r.name, r.since";
 const char* const Kind<green::Observer>::joins = "";
+
+const char* const Kind<green::Observer>::withdrawn = "0";
 
 std::string Kind<green::Observer>::id(const green::Observer& observer) {
   return observer.id;

@@ -23,7 +23,11 @@ std::vector<Dated> revisions_of(Connection& db, std::int64_t club, const std::st
   rows.start(club, id);
   while (rows.next()) {
     const auto one = read_revision<Record>(db, rows);
-    all.push_back({one.revision, one.change, json_text(one.record)});
+    std::string contents = json_text(one.record);
+    if (one.withdrawn) {
+      contents.insert(1, R"("withdrawn":true,)");
+    }
+    all.push_back({one.revision, one.change, std::move(contents)});
   }
   return all;
 }

@@ -28,6 +28,8 @@ class Writing {
   /// name that nothing declares gets a row without contents.
   std::optional<std::int64_t> observer(const std::string& id);
   services::Receipt receipt;
+  /// Set while revisions are written that take their record out.
+  bool withdrawing = false;
 
  private:
   using Keys = std::unordered_map<std::string, std::int64_t>;
@@ -44,6 +46,7 @@ class Writing {
 
 /// How one kind of record lies in its tables. `columns` are read in their order
 /// after key and id; `joins` finds the ids that keys stand for.
+/// `withdrawn` is the column that says so, or 0 where records of a kind stay.
 template <class Record> struct Kind;
 
 #define BAIZE_KIND(RECORD)                                                                         \
@@ -51,6 +54,7 @@ template <class Record> struct Kind;
     static const char* const table;                                                                \
     static const char* const columns;                                                              \
     static const char* const joins;                                                                \
+    static const char* const withdrawn;                                                            \
     static std::string id(const RECORD& record);                                                   \
     static void insert(Writing& to, std::int64_t record, int revision, const RECORD& contents);    \
     static RECORD read(Connection& db, std::int64_t key, std::string id, Statement& row);          \
@@ -66,15 +70,17 @@ BAIZE_KIND(green::Standard);
 
 template <class Record> std::string select_revisions(const char* where) {
   using K = Kind<Record>;
-  return fmt::format("SELECT r.key, i.id, r.revision, r.change, {1}, r.file, r.line FROM {0} i "
-                     "JOIN {0}_revision r ON r.record = i.key {2} WHERE {3}",
-                     K::table, K::columns, K::joins, where);
+  return fmt::format(
+      "SELECT r.key, i.id, r.revision, r.change, {4}, {1}, r.file, r.line FROM {0} i "
+      "JOIN {0}_revision r ON r.record = i.key {2} WHERE {3}",
+      K::table, K::columns, K::joins, where, K::withdrawn);
 }
 
 template <class Record> struct Revised {
   Record record;
   int revision = 0;
   std::int64_t change = 0;
+  bool withdrawn = false;
 };
 
 template <class Record> Revised<Record> read_revision(Connection& db, Statement& row) {
@@ -82,7 +88,9 @@ template <class Record> Revised<Record> read_revision(Connection& db, Statement&
   std::string id = row.text();
   const int revision = row.whole();
   const std::int64_t change = row.integer();
-  Revised<Record> read{Kind<Record>::read(db, key, std::move(id), row), revision, change};
+  const bool withdrawn = row.integer() != 0;
+  Revised<Record> read{Kind<Record>::read(db, key, std::move(id), row), revision, change,
+                       withdrawn};
   read.record.source.file = row.text();
   read.record.source.line = row.whole();
   return read;
@@ -90,11 +98,11 @@ template <class Record> Revised<Record> read_revision(Connection& db, Statement&
 
 /// Every current record of a club, by id.
 template <class Record> std::vector<Record> load_all(Connection& db, std::int64_t club) {
-  static const std::string sql =
-      select_revisions<Record>(fmt::format("i.club = ? AND r.revision = (SELECT max(revision) FROM "
-                                           "{}_revision n WHERE n.record = i.key) ORDER BY i.id",
-                                           Kind<Record>::table)
-                                   .c_str());
+  static const std::string sql = select_revisions<Record>(
+      fmt::format("i.club = ? AND r.revision = (SELECT max(revision) FROM "
+                  "{}_revision n WHERE n.record = i.key) AND {} = 0 ORDER BY i.id",
+                  Kind<Record>::table, Kind<Record>::withdrawn)
+          .c_str());
   std::vector<Record> all;
   Statement& rows = db.use(sql);
   rows.start(club);
@@ -138,12 +146,39 @@ template <class Record> void keep_one(Writing& to, const Record& record) {
     return;
   }
   current->record.source = record.source;
-  if (current->record == record) {
+  if (current->record == record && !current->withdrawn) {
     ++to.receipt.unchanged;
     return;
   }
   ++to.receipt.corrected;
   K::insert(to, key, current->revision + 1, record);
+}
+
+/// Takes a record out by a revision that says so; nothing where it is not there.
+template <class Record> void withdraw_one(Writing& to, const std::string& id) {
+  static const std::string newest =
+      select_revisions<Record>("i.club = ? AND i.id = ? ORDER BY r.revision DESC LIMIT 1");
+  static const std::string key_of =
+      fmt::format("SELECT key FROM {} WHERE club = ? AND id = ?", Kind<Record>::table);
+  Statement& row = to.db().use(newest);
+  row.start(to.club(), id);
+  std::optional<Revised<Record>> current;
+  if (row.next()) {
+    current = read_revision<Record>(to.db(), row);
+  }
+  row.stop();
+  if (!current || current->withdrawn) {
+    return;
+  }
+  Statement& found = to.db().use(key_of);
+  found.start(to.club(), id);
+  found.next();
+  const std::int64_t key = found.integer();
+  found.stop();
+  ++to.receipt.corrected;
+  to.withdrawing = true;
+  Kind<Record>::insert(to, key, current->revision + 1, current->record);
+  to.withdrawing = false;
 }
 
 /// Club and walking order have no table of their own kind.

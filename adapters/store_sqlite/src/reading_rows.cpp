@@ -9,6 +9,8 @@ const char* const Kind<green::Reading>::columns =
 const char* const Kind<green::Reading>::joins =
     "JOIN green g ON g.key = r.green LEFT JOIN observer o ON o.key = r.observer";
 
+const char* const Kind<green::Reading>::withdrawn = "r.withdrawn";
+
 std::string Kind<green::Reading>::id(const green::Reading& reading) {
   return reading.id;
 }
@@ -17,12 +19,12 @@ void Kind<green::Reading>::insert(Writing& to, std::int64_t record, int revision
                                   const green::Reading& reading) {
   to.db()
       .use("INSERT INTO reading_revision (record, revision, change, green, spot, observer, day, "
-           "at_minute, kind, value, device, rod_length_mm, note, file, line) "
-           "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)")
+           "at_minute, kind, value, device, rod_length_mm, note, file, line, withdrawn) "
+           "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)")
       .run(record, revision, to.change(), to.green(reading.green, reading.source),
            Blank{reading.spot}, to.observer(reading.observer), reading.day, reading.at,
            reading.kind, reading.value, reading.device, reading.rod_length_mm, reading.note,
-           Blank{reading.source.file}, reading.source.line);
+           Blank{reading.source.file}, reading.source.line, to.withdrawing);
 }
 
 green::Reading Kind<green::Reading>::read(Connection& /*db*/, std::int64_t /*key*/, std::string id,

@@ -6,7 +6,10 @@
 
 namespace baize::store_sqlite {
 
-const std::vector<std::string>& raw_tables() {
+namespace {
+
+/// The tables of version 1, whose step is never edited.
+const std::vector<std::string>& first_tables() {
   static const std::vector<std::string> names{"club",
                                               "change",
                                               "club_revision",
@@ -39,11 +42,9 @@ const std::vector<std::string>& raw_tables() {
   return names;
 }
 
-namespace {
-
-std::string guards() {
+std::string guards(const std::vector<std::string>& tables) {
   std::string sql;
-  for (const std::string& table : raw_tables()) {
+  for (const std::string& table : tables) {
     for (const char* verb : {"UPDATE", "DELETE"}) {
       sql +=
           fmt::format("CREATE TRIGGER {0}_refuses_{1} BEFORE {1} ON {0} BEGIN SELECT RAISE(ABORT, "
@@ -53,6 +54,13 @@ std::string guards() {
   }
   return sql;
 }
+
+constexpr const char* kCurrentRoll = R"sql(
+CREATE VIEW current_roll AS SELECT v.club_id, v.visit_id, g.id AS green_id, v.half,
+  o.id AS observer_id, v.day, u.spot, u.direction, r.roll_order, r.distance_m, r.marks, r.score
+  FROM current_visit v JOIN green g ON g.key = v.green LEFT JOIN observer o ON o.key = v.observer
+  JOIN run u ON u.visit = v.key JOIN roll r ON r.visit = u.visit AND r.run = u.place;
+)sql";
 
 // current_visit and its like: the newest revision of each record with its id.
 std::string views() {
@@ -72,12 +80,21 @@ CREATE VIEW current_weather_day AS SELECT c.id AS club_id, w.* FROM weather_day 
         "(SELECT max(revision) FROM {0}_revision n WHERE n.record = i.key);\n",
         kind);
   }
-  return sql + R"sql(
-CREATE VIEW current_roll AS SELECT v.club_id, v.visit_id, g.id AS green_id, v.half,
-  o.id AS observer_id, v.day, u.spot, u.direction, r.roll_order, r.distance_m, r.marks, r.score
-  FROM current_visit v JOIN green g ON g.key = v.green LEFT JOIN observer o ON o.key = v.observer
-  JOIN run u ON u.visit = v.key JOIN roll r ON r.visit = u.visit AND r.run = u.place;
-)sql";
+  return sql + kCurrentRoll;
+}
+
+// From version 3 on a record may be withdrawn.
+std::string views_without_withdrawn() {
+  std::string sql = "DROP VIEW current_roll;\n";
+  for (const char* kind : {"visit", "reading", "work"}) {
+    sql += fmt::format(
+        "DROP VIEW current_{0};\n"
+        "CREATE VIEW current_{0} AS SELECT c.id AS club_id, i.id AS {0}_id, r.* FROM {0} i "
+        "JOIN club c ON c.key = i.club JOIN {0}_revision r ON r.record = i.key WHERE r.revision = "
+        "(SELECT max(revision) FROM {0}_revision n WHERE n.record = i.key) AND r.withdrawn = 0;\n",
+        kind);
+  }
+  return sql + kCurrentRoll;
 }
 
 void begin_database(Connection& db) {
@@ -89,9 +106,19 @@ void begin_database(Connection& db) {
 
 } // namespace
 
+const std::vector<std::string>& raw_tables() {
+  static const std::vector<std::string> names = [] {
+    std::vector<std::string> all = first_tables();
+    all.emplace_back("entry");
+    return all;
+  }();
+  return names;
+}
+
 std::vector<std::string> migrations() {
-  return {std::string(kTablesOfRecords) + kTablesOfVisits + kTablesOfWorks + guards() + views(),
-          kSharedRolls};
+  return {std::string(kTablesOfRecords) + kTablesOfVisits + kTablesOfWorks +
+              guards(first_tables()) + views(),
+          kSharedRolls, std::string(kEntries) + guards({"entry"}) + views_without_withdrawn()};
 }
 
 void prepare(Connection& db, const std::vector<std::string>& steps, bool change) {

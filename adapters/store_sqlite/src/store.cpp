@@ -1,5 +1,6 @@
 #include "baize/store_sqlite/store.h"
 
+#include "entry_rows.h"
 #include "load.h"
 #include "open.h"
 #include "queue.h"
@@ -13,16 +14,16 @@ class SqliteStore::Inside {
       : path_(path), options_(options), writer_(open_database(path, options)) {}
 
   /// One write: all of what f does, or nothing of it.
-  template <class F> units::Result<services::Receipt> write(const F& f) {
+  template <class F> auto write(const F& f) {
     const Queue::Turn turn(queue_);
     return guarded([&] {
       Transaction transaction(*writer_, Transaction::Kind::write);
       bool changed = false;
-      const services::Receipt receipt = f(*writer_, changed);
+      auto told = f(*writer_, changed);
       if (changed) {
         transaction.commit();
       }
-      return receipt;
+      return told;
     });
   }
 
@@ -132,6 +133,30 @@ SqliteStore::history(const std::string& club, const std::string& kind, const std
 units::Result<std::int64_t> SqliteStore::change_number() {
   return inside_->read(
       [](Connection& db) { return db.number("SELECT coalesce(max(key), 0) FROM change"); });
+}
+
+units::Result<services::KeptEntries>
+SqliteStore::keep_entries(const std::string& club, const std::vector<journal::Entry>& entries,
+                          const services::Author& author, const services::Decide& decide) {
+  return inside_->write([&](Connection& db, bool& changed) {
+    known_club(db, club);
+    Writing to(db, club, author);
+    services::KeptEntries kept = store_sqlite::keep_entries(to, entries, decide);
+    changed = to.changed();
+    return kept;
+  });
+}
+
+units::Result<services::EntriesPage> SqliteStore::entries_since(const std::string& club,
+                                                                std::int64_t since, int limit) {
+  return inside_->read([&](Connection& db) {
+    return store_sqlite::entries_since(db, known_club(db, club), since, limit);
+  });
+}
+
+units::Result<std::vector<journal::Entry>> SqliteStore::branched(const std::string& club) {
+  return inside_->read(
+      [&](Connection& db) { return store_sqlite::branched(db, known_club(db, club)); });
 }
 
 } // namespace baize::store_sqlite

@@ -149,4 +149,26 @@ inline constexpr const char* kSharedRolls = R"sql(
 ALTER TABLE visit_revision ADD COLUMN shared_rolls TEXT;
 )sql";
 
+// Version 3. Entries of phones as they arrived; `visit`: the one that a roll or
+// a total says it belongs to; `over_one`: the only entry it was written over,
+// blank where it was written over none, NULL where over several. A record made
+// from entries may be withdrawn, and be there again in a later revision.
+inline constexpr const char* kEntries = R"sql(
+CREATE TABLE entry (
+  arrival INTEGER PRIMARY KEY, club INTEGER NOT NULL REFERENCES club,
+  id TEXT NOT NULL CHECK (length(id) = 36), change INTEGER NOT NULL REFERENCES change,
+  kind TEXT NOT NULL CHECK (kind IN ('visit', 'roll', 'total', 'reading', 'work')),
+  thing TEXT NOT NULL, visit TEXT, over_one TEXT, contents TEXT NOT NULL,
+  UNIQUE (club, id)) STRICT;
+CREATE INDEX entry_by_thing ON entry (club, thing, over_one);
+CREATE INDEX entry_by_visit ON entry (club, visit, thing) WHERE visit IS NOT NULL;
+CREATE INDEX visit_by_day ON visit_revision (day);
+ALTER TABLE visit_revision ADD COLUMN
+  withdrawn INTEGER NOT NULL DEFAULT 0 CHECK (withdrawn IN (0, 1));
+ALTER TABLE reading_revision ADD COLUMN
+  withdrawn INTEGER NOT NULL DEFAULT 0 CHECK (withdrawn IN (0, 1));
+ALTER TABLE work_revision ADD COLUMN
+  withdrawn INTEGER NOT NULL DEFAULT 0 CHECK (withdrawn IN (0, 1));
+)sql";
+
 } // namespace baize::store_sqlite

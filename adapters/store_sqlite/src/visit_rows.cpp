@@ -108,6 +108,8 @@ const char* const Kind<green::Visit>::columns =
 const char* const Kind<green::Visit>::joins =
     "JOIN green g ON g.key = r.green LEFT JOIN observer o ON o.key = r.observer";
 
+const char* const Kind<green::Visit>::withdrawn = "r.withdrawn";
+
 std::string Kind<green::Visit>::id(const green::Visit& visit) {
   return visit.id;
 }
@@ -118,12 +120,13 @@ void Kind<green::Visit>::insert(Writing& to, std::int64_t record, int revision,
   to.db()
       .use("INSERT INTO visit_revision (record, revision, change, green, half, observer, day, "
            "from_minute, to_minute, hours_since_mowing, hours_since_rolling, dew, wind, surface, "
-           "shared_rolls, note, file, line) "
-           "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)")
+           "shared_rolls, note, file, line, withdrawn) "
+           "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)")
       .run(record, revision, to.change(), to.green(visit.green, visit.source), Blank{visit.half},
            to.observer(visit.observer), visit.day, visit.from, visit.to, state.hours_since_mowing,
            state.hours_since_rolling, state.dew, state.wind, state.surface,
-           Blank{visit.shared_rolls}, visit.note, Blank{visit.source.file}, visit.source.line);
+           Blank{visit.shared_rolls}, visit.note, Blank{visit.source.file}, visit.source.line,
+           to.withdrawing);
   insert_runs(to.db(), to.db().last_key(), visit.runs);
 }
 

@@ -8,6 +8,8 @@ const char* const Kind<green::Work>::columns =
     "r.kind, r.day, r.until_day, r.at_minute, r.half, r.disruptive, r.note";
 const char* const Kind<green::Work>::joins = "";
 
+const char* const Kind<green::Work>::withdrawn = "r.withdrawn";
+
 std::string Kind<green::Work>::id(const green::Work& work) {
   return work.id;
 }
@@ -16,9 +18,11 @@ void Kind<green::Work>::insert(Writing& to, std::int64_t record, int revision,
                                const green::Work& work) {
   Connection& db = to.db();
   db.use("INSERT INTO work_revision (record, revision, change, kind, day, until_day, at_minute, "
-         "half, disruptive, note, file, line) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)")
+         "half, disruptive, note, file, line, withdrawn) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, "
+         "?, ?)")
       .run(record, revision, to.change(), work.kind, work.day, work.until, work.at,
-           Blank{work.half}, work.disruptive, work.note, Blank{work.source.file}, work.source.line);
+           Blank{work.half}, work.disruptive, work.note, Blank{work.source.file}, work.source.line,
+           to.withdrawing);
   const std::int64_t key = db.last_key();
   int place = 0;
   for (const std::string& green : work.greens) {

@@ -22,6 +22,10 @@ Graph::Graph(const std::vector<const Entry*>& entries)
   std::sort(missing_.begin(), missing_.end());
   missing_.erase(std::unique(missing_.begin(), missing_.end()), missing_.end());
   find_circles();
+  members_.resize(over_.size());
+  for (std::size_t i = 0; i < circle_.size(); ++i) {
+    members_[circle_[i]].push_back(i);
+  }
 }
 
 /// Tarjan's search for strongly connected components (SIAM Journal on Computing
@@ -94,10 +98,6 @@ std::vector<std::size_t> Graph::standing(const std::vector<std::size_t>& among) 
   // Everything that lies below any of them, outside its own circle.
   std::vector<bool> below(over_.size(), false);
   std::vector<bool> walked(over_.size(), false);
-  std::vector<std::vector<std::size_t>> members(over_.size());
-  for (std::size_t i = 0; i < circle_.size(); ++i) {
-    members[circle_[i]].push_back(i);
-  }
   std::vector<std::size_t> todo;
   todo.reserve(among.size());
   for (const std::size_t one : among) {
@@ -110,7 +110,7 @@ std::vector<std::size_t> Graph::standing(const std::vector<std::size_t>& among) 
       continue;
     }
     walked[circle] = true;
-    for (const std::size_t member : members[circle]) {
+    for (const std::size_t member : members_[circle]) {
       for (const std::size_t to : over_[member]) {
         if (circle_[to] != circle) {
           below[circle_[to]] = true;

@@ -29,6 +29,7 @@ class Graph {
   std::vector<std::vector<std::size_t>> over_;
   /// Entries that reach each other share a number; alone, each has its own.
   std::vector<std::size_t> circle_;
+  std::vector<std::vector<std::size_t>> members_; ///< of each circle
   std::vector<std::string> missing_;
 };
 

@@ -12,6 +12,7 @@ namespace {
 
 constexpr std::uint64_t kImportLimit = 160ULL * 1024 * 1024;
 constexpr std::uint64_t kTrialLimit = 4ULL * 1024 * 1024;
+constexpr std::uint64_t kEntriesLimit = 8ULL * 1024 * 1024;
 constexpr std::uint64_t kOtherLimit = 64ULL * 1024;
 
 /// What stands for the {words} of the pattern; absent: the path is another one.
@@ -225,6 +226,9 @@ std::uint64_t body_limit(std::string_view method, std::string_view target) {
   const Found found = find(method, parsed->segments);
   if (found.route != nullptr && found.route->handle == analyse_trial) {
     return kTrialLimit;
+  }
+  if (found.route != nullptr && found.route->handle == hand_in) {
+    return kEntriesLimit;
   }
   const bool files = found.route != nullptr &&
                      (found.route->handle == import_files || found.route->handle == import_weather);

@@ -52,6 +52,10 @@ bool origin_allowed(std::string_view origin, std::string_view host) {
   return false;
 }
 
+bool is_word(std::string_view text, std::string_view word) {
+  return same(trimmed(text), word);
+}
+
 bool is_json(std::string_view content_type) {
   return same(trimmed(content_type.substr(0, content_type.find(';'))), "application/json");
 }

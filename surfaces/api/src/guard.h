@@ -17,6 +17,8 @@ bool host_allowed(std::string_view host, const std::vector<std::string>& hosts);
 /// own page. No origin: no browser.
 bool origin_allowed(std::string_view origin, std::string_view host);
 /// "application/json", with or without parameters.
+/// The same word, whatever its case; blanks around it do not matter.
+bool is_word(std::string_view text, std::string_view word);
 bool is_json(std::string_view content_type);
 /// Does If-None-Match name this tag (RFC 9110, 13.1.2: weak comparison, or *)?
 bool names_tag(std::string_view if_none_match, std::string_view tag);

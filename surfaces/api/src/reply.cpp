@@ -31,6 +31,12 @@ int status_of(const units::Problem& problem) {
       problem.code != "no_such_setting" && problem.code != "no_such_database") {
     return 404;
   }
+  if (problem.code == "body_too_long") {
+    return 413;
+  }
+  if (problem.code == "encoding_not_known") {
+    return 415;
+  }
   if (problem.code == "database_locked") {
     return 503;
   }

@@ -41,6 +41,7 @@ Request request_of(Parser& parser) {
   request.origin = text(message[http::field::origin]);
   request.content_type = text(message[http::field::content_type]);
   request.if_none_match = text(message[http::field::if_none_match]);
+  request.content_encoding = text(message[http::field::content_encoding]);
   request.body = std::move(message.body());
   return request;
 }

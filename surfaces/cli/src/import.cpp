@@ -2,6 +2,7 @@
 #include "baize/answers/imported.h"
 #include "commands.h"
 #include "files.h"
+#include "import_entries.h"
 #include "progress.h"
 #include "table.h"
 #include "weather_file.h"
@@ -169,6 +170,10 @@ void print_imported(Session& session, const ImportOptions& options, const answer
 }
 
 void bring_in(Session& session, const ImportOptions& options) {
+  if (is_entries_file(options.paths)) {
+    import_entries(session, options.paths.front(), options.club, options.dry_run);
+    return;
+  }
   if (options.paths.empty() && options.weather.empty()) {
     session.refuse({"wrong_use_files",
                     "files",
@@ -212,7 +217,10 @@ void add_import(CLI::App& app, Session& session) {
   auto options = std::make_shared<ImportOptions>();
   CLI::App* command = app.add_subcommand(
       "import", "Bring in record files (docs/howto/records.md) and daily weather, all or nothing");
-  command->add_option("files", options->paths, "A folder (its .csv files) or single record files")
+  command
+      ->add_option("files", options->paths,
+                   "A folder (its .csv files), single record files, or one file of entries\n"
+                   "from a phone (.json)")
       ->type_name("FOLDER|FILE");
   command->add_flag("--dry-run", options->dry_run,
                     "Only say what would come in, and every problem with its place");

@@ -44,6 +44,8 @@ struct Revision {
   std::string contents; ///< JSON
 };
 
+class EntryStore;
+
 /// Keeps raw records. Every write is one transaction: all of it or none, and on
 /// disk before the call returns. Implementations meet tests/contract.
 class Store {
@@ -70,6 +72,8 @@ class Store {
   history(const std::string& club, const std::string& kind, const std::string& id) = 0;
   /// Grows with every write by anybody, so that a reader knows when to load again.
   virtual units::Result<std::int64_t> change_number() = 0;
+  /// The part that keeps entries of phones; null where this store keeps none.
+  virtual EntryStore* entries() { return nullptr; }
 };
 
 } // namespace baize::services

@@ -255,6 +255,65 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/clubs/{club}/field": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** What a phone needs to work for weeks without a network. */
+        get: operations["fieldKit"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/clubs/{club}/entries": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Entries of phones in the order in which they arrived. */
+        get: operations["entriesSince"];
+        put?: never;
+        /**
+         * Hand in what a phone wrote down.
+         * @description The body is a file of entries (docs/howto/phone_file.md), up to 8 MiB as it
+         *     is sent and 32 MiB unpacked; it may be packed with gzip (Content-Encoding).
+         *     The answer comes after every entry named in `kept` is on disk. An entry that
+         *     is refused stops no other. Sending the same again changes nothing. What is
+         *     whole becomes a record: a closed visit, a reading, a work.
+         */
+        post: operations["handIn"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/clubs/{club}/conflicts": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Fields of which phones say different things, and a person must choose. */
+        get: operations["conflicts"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/clubs/{club}/import": {
         parameters: {
             query?: never;
@@ -1425,6 +1484,155 @@ export interface components {
             spots: components["schemas"]["SpotDetail"][];
             remarks: components["schemas"]["Remark"][];
         };
+        /** @description UUID of version 7 (RFC 9562), in lower case. */
+        Uuid: string;
+        /** @enum {string} */
+        EntryKind: "visit" | "roll" | "total" | "reading" | "work";
+        /** @description Something a phone wrote down; never changed, never removed. docs/howto/phone_file.md names the fields. */
+        Entry: {
+            id: components["schemas"]["Uuid"];
+            phone: components["schemas"]["Uuid"];
+            /**
+             * @description By the phone's clock, UTC.
+             * @example 2026-05-03T07:10:31.250Z
+             */
+            at: string;
+            /** @description Identifier of the observer; may be empty. */
+            by: string;
+            kind: components["schemas"]["EntryKind"];
+            thing: components["schemas"]["Uuid"];
+            /** @description Fields and their values; null: taken back. */
+            set: Record<string, never>;
+            /** @description Newest entries of the thing that the phone knew. */
+            over: components["schemas"]["Uuid"][];
+        };
+        EntriesFile: {
+            /** @enum {string} */
+            form: "baize-entries";
+            /** @enum {integer} */
+            version: 1;
+            phone: components["schemas"]["Uuid"];
+            /**
+             * @description UTC.
+             * @example 2026-05-03T07:12:00.000Z
+             */
+            sent_at: string;
+            entries: components["schemas"]["Entry"][];
+        };
+        EntriesPage: {
+            entries: components["schemas"]["Entry"][];
+            /** @description To be asked for as `since` the next time. */
+            next: number;
+        };
+        /** @description A problem with its sentence. */
+        EntryProblem: {
+            code: string;
+            field: string;
+            value: string;
+            rule: string;
+            place: string;
+            /** @example entry 0190a0b0-0000-7000-8000-000000000001: set is missing, but must be at least one field with its value. */
+            sentence: string;
+        };
+        RefusedEntry: {
+            /** @description Empty where it could not be read. */
+            id: string;
+            problem: components["schemas"]["EntryProblem"];
+        };
+        /**
+         * @description accepted: a record. refused: kept as entries, no record, and why stands in problems. open: the visit is not closed.
+         * @enum {string}
+         */
+        ThingState: "accepted" | "refused" | "open";
+        VisitOutcome: {
+            visit: components["schemas"]["Uuid"];
+            state: components["schemas"]["ThingState"];
+            /** @description Taken out; its record is withdrawn. */
+            removed: boolean;
+            /** @description Sentences. */
+            problems: string[];
+            /** @description Fields of the visit, its rolls and totals that a person must settle. */
+            conflicts: number;
+        };
+        ThingOutcome: {
+            kind: components["schemas"]["EntryKind"];
+            thing: components["schemas"]["Uuid"];
+            state: components["schemas"]["ThingState"];
+            removed: boolean;
+            problems: string[];
+            conflicts: number;
+        };
+        HandInReceipt: {
+            /** @description On disk now, also those that were there before. */
+            kept: components["schemas"]["Uuid"][];
+            refused: components["schemas"]["RefusedEntry"][];
+            visits: components["schemas"]["VisitOutcome"][];
+            /** @description Readings and works. */
+            others: components["schemas"]["ThingOutcome"][];
+            /** @description Sentences that refuse nothing: a clock that differs, a roll whose visit has not come. */
+            remarks: string[];
+            /** @description UTC. */
+            server_time: string;
+        };
+        StandingValue: {
+            entry: components["schemas"]["Uuid"];
+            /** @description Anything a field may hold; null: taken back. */
+            value: unknown;
+            by: string;
+            at: string;
+        };
+        Conflict: {
+            thing: components["schemas"]["Uuid"];
+            kind: components["schemas"]["EntryKind"];
+            field: string;
+            /** @description The last is used until a person has chosen. */
+            values: components["schemas"]["StandingValue"][];
+        };
+        Conflicts: {
+            conflicts: components["schemas"]["Conflict"][];
+        };
+        FieldSpot: {
+            id: string;
+            /** @description Of the way out, degrees from north. */
+            bearing_deg?: number;
+            /** @description Empty: none. */
+            half: string;
+        };
+        LastSeen: {
+            day: components["schemas"]["Day"];
+            score_mean?: components["schemas"]["Score"];
+            /** @description Green speed in metres. */
+            speed_m?: number;
+            /** @description Of its first run; may be empty. */
+            spot: string;
+        };
+        FieldGreen: {
+            id: string;
+            name: string;
+            halves: string[];
+            /** @description None: any spot is taken. */
+            spots: components["schemas"]["FieldSpot"][];
+            last?: components["schemas"]["LastSeen"];
+        };
+        FieldObserver: {
+            id: string;
+            name: string;
+        };
+        FieldStandard: {
+            /** @description Empty: every green. */
+            green: string;
+            from?: components["schemas"]["MonthDay"];
+            to?: components["schemas"]["MonthDay"];
+            score: number;
+        };
+        FieldKit: {
+            club: components["schemas"]["ClubName"];
+            greens: components["schemas"]["FieldGreen"][];
+            observers: components["schemas"]["FieldObserver"][];
+            standards: components["schemas"]["FieldStandard"][];
+            /** @description Done today or under way. */
+            works_today: components["schemas"]["Work"][];
+        };
         Revision: {
             number: number;
             author: string;
@@ -2259,6 +2467,124 @@ export interface operations {
             };
             304: components["responses"]["Same"];
             400: components["responses"]["Refused"];
+            404: components["responses"]["Refused"];
+        };
+    };
+    fieldKit: {
+        parameters: {
+            query?: {
+                /** @description The last day that counts as known. The server's own date when absent. */
+                today?: components["parameters"]["Today"];
+            };
+            header?: never;
+            path: {
+                /** @description Identifier of the club. */
+                club: components["parameters"]["Club"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Greens in walking order with what was last seen there, observers, standards, works of the day. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["FieldKit"];
+                };
+            };
+            304: components["responses"]["Same"];
+            404: components["responses"]["Refused"];
+        };
+    };
+    entriesSince: {
+        parameters: {
+            query?: {
+                /** @description `next` of the answer before; 0: from the first. */
+                since?: number;
+                limit?: number;
+            };
+            header?: never;
+            path: {
+                /** @description Identifier of the club. */
+                club: components["parameters"]["Club"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Those that arrived after `since`; none where there are no more. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["EntriesPage"];
+                };
+            };
+            304: components["responses"]["Same"];
+            400: components["responses"]["Refused"];
+            404: components["responses"]["Refused"];
+        };
+    };
+    handIn: {
+        parameters: {
+            query?: {
+                /** @description The last day that counts as known. The server's own date when absent. */
+                today?: components["parameters"]["Today"];
+            };
+            header?: never;
+            path: {
+                /** @description Identifier of the club. */
+                club: components["parameters"]["Club"];
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["EntriesFile"];
+            };
+        };
+        responses: {
+            /** @description What is on disk, what was refused, and what has become of each visit. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HandInReceipt"];
+                };
+            };
+            400: components["responses"]["Refused"];
+            403: components["responses"]["Refused"];
+            404: components["responses"]["Refused"];
+            413: components["responses"]["Refused"];
+            415: components["responses"]["Refused"];
+        };
+    };
+    conflicts: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description Identifier of the club. */
+                club: components["parameters"]["Club"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Every version of each; an entry over all of them solves it. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Conflicts"];
+                };
+            };
+            304: components["responses"]["Same"];
             404: components["responses"]["Refused"];
         };
     };

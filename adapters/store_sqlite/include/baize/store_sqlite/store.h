@@ -1,6 +1,6 @@
 #pragma once
 
-#include "baize/services/store_port.h"
+#include "baize/services/entries_port.h"
 
 #include <memory>
 #include <string>
@@ -29,7 +29,7 @@ struct Options {
 /// "database_damaged", "database_read_only", "database_locked", "disk_full" and
 /// "database_unreadable"; a record that names a green that nothing declares with
 /// "unknown_green"; records that name no club with "no_such_club".
-class SqliteStore : public services::Store {
+class SqliteStore : public services::Store, public services::EntryStore {
  public:
   static units::Result<std::unique_ptr<SqliteStore>> open(const std::string& path,
                                                           const Options& options = {});
@@ -48,6 +48,15 @@ class SqliteStore : public services::Store {
   units::Result<std::vector<services::Revision>>
   history(const std::string& club, const std::string& kind, const std::string& id) override;
   units::Result<std::int64_t> change_number() override;
+
+  services::EntryStore* entries() override { return this; }
+  units::Result<services::KeptEntries> keep_entries(const std::string& club,
+                                                    const std::vector<journal::Entry>& entries,
+                                                    const services::Author& author,
+                                                    const services::Decide& decide) override;
+  units::Result<services::EntriesPage> entries_since(const std::string& club, std::int64_t since,
+                                                     int limit) override;
+  units::Result<std::vector<journal::Entry>> branched(const std::string& club) override;
 
  private:
   class Inside;

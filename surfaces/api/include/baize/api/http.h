@@ -16,6 +16,7 @@ struct Request {
   std::string origin;
   std::string content_type;
   std::string if_none_match;
+  std::string content_encoding{};
 };
 
 /// An answer. Content-Length, Date and Connection are the server's own.

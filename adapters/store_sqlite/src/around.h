@@ -1,0 +1,35 @@
+#pragma once
+
+#include "baize/services/entries_port.h"
+#include "kind.h"
+
+#include <set>
+#include <string>
+#include <vector>
+
+namespace baize::store_sqlite {
+
+/// An entry from what was kept; fails with "database_damaged".
+journal::Entry read_contents(Connection& db, const std::string& contents);
+/// Adds every entry of a thing to `all`, in the order of arrival.
+void entries_of(Connection& db, std::int64_t club, const std::string& thing,
+                std::vector<journal::Entry>& all);
+
+/// What stands around some things, read once; visits beside them when asked for.
+class EntriesAround : public services::Around {
+ public:
+  EntriesAround(Connection& db, std::int64_t club, const std::set<std::string>& things);
+
+  const std::vector<journal::Entry>& entries() const override { return entries_; }
+  const green::Records& ground() const override { return ground_; }
+  std::vector<green::Visit> visits_beside(units::Day day,
+                                          const std::string& shared_rolls) const override;
+
+ private:
+  Connection& db_;
+  std::int64_t club_;
+  std::vector<journal::Entry> entries_;
+  green::Records ground_;
+};
+
+} // namespace baize::store_sqlite

@@ -1,0 +1,112 @@
+// What a phone fetches before it goes out, hands in, and asks for afterwards.
+#include "baize/entries_json/entries.h"
+
+#include "baize/answers/hand_in.h"
+#include "baize/units/number.h"
+#include "call.h"
+#include "guard.h"
+#include "inflate.h"
+#include "reply.h"
+
+namespace baize::api {
+
+namespace {
+
+/// Larger than any hand-in: 5000 entries with long notes.
+constexpr std::size_t kMostInflated = 32UL * 1024 * 1024;
+
+units::Result<services::EntryStore*> entry_store(const Call& call) {
+  services::EntryStore* entries = call.context.store.entries();
+  if (entries == nullptr) {
+    return units::refuse("no_such_service", "entries", "", "asked of a server that keeps entries");
+  }
+  return entries;
+}
+
+units::Result<std::string> inflated_body(const Call& call) {
+  const std::string& encoding = call.request.content_encoding;
+  if (is_word(encoding, "gzip")) {
+    return inflated(call.request.body, kMostInflated);
+  }
+  if (encoding.empty() || is_word(encoding, "identity")) {
+    return call.request.body;
+  }
+  return units::refuse("encoding_not_known", "content encoding", encoding.substr(0, 100),
+                       "gzip, or none");
+}
+
+units::Result<int> whole(const Call& call, const std::string& name, int absent, int least,
+                         int most) {
+  const std::string* text = call.query(name);
+  if (text == nullptr) {
+    return absent;
+  }
+  const auto value = units::parse_whole(*text);
+  if (!value || *value < least || *value > most) {
+    return units::refuse("bad_query", name, *text,
+                         "a whole number from " + std::to_string(least) + " to " +
+                             std::to_string(most));
+  }
+  return *value;
+}
+
+} // namespace
+
+Answer field_kit(const Call& call) {
+  const auto club = call.context.clubs.club(call.ids.front(), call.change);
+  if (!club) {
+    return tl::unexpected(club.error());
+  }
+  return reply(answers::to_json(services::field_kit((*club)->records, call.today)));
+}
+
+Answer hand_in(const Call& call) {
+  const auto store = entry_store(call);
+  if (!store) {
+    return tl::unexpected(store.error());
+  }
+  const auto body = inflated_body(call);
+  if (!body) {
+    return tl::unexpected(body.error());
+  }
+  auto package = entries_json::read_package(*body);
+  if (!package) {
+    return tl::unexpected(package.error());
+  }
+  const services::Author author{"phone " + package->phone, call.context.now()};
+  auto receipt = services::hand_in(
+      **store, {call.ids.front(), package->phone, package->sent_at, std::move(package->entries)},
+      author, call.today);
+  if (!receipt) {
+    return tl::unexpected(receipt.error());
+  }
+  for (entries_json::Unread& unread : package->unread) {
+    receipt->refused.push_back({std::move(unread.id), std::move(unread.problem)});
+  }
+  return reply(answers::to_json(*receipt, author.at));
+}
+
+Answer entries_since(const Call& call) {
+  constexpr int kGreatest = 2'000'000'000;
+  constexpr int kUsual = 1000;
+  const auto store = entry_store(call);
+  const auto since = whole(call, "since", 0, 0, kGreatest);
+  const auto limit = whole(call, "limit", kUsual, 1, static_cast<int>(entries_json::kMostEntries));
+  if (!store || !since || !limit) {
+    return tl::unexpected(!store ? store.error() : !since ? since.error() : limit.error());
+  }
+  return (*store)
+      ->entries_since(call.ids.front(), *since, *limit)
+      .map([](const services::EntriesPage& page) { return reply(answers::to_json(page)); });
+}
+
+Answer conflicts(const Call& call) {
+  const auto store = entry_store(call);
+  if (!store) {
+    return tl::unexpected(store.error());
+  }
+  return services::open_conflicts(**store, call.ids.front())
+      .map([](const std::vector<journal::Conflict>& all) { return reply(answers::to_json(all)); });
+}
+
+} // namespace baize::api
