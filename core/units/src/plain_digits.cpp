@@ -21,7 +21,7 @@ struct Scientific {
 Scientific scientific(double magnitude) {
   std::array<char, 40> buffer{};
   for (int digits = kFewestTried; digits <= kAlwaysEnough; ++digits) {
-    std::snprintf(buffer.data(), buffer.size(), "%.*e", digits - 1, magnitude);
+    (void)std::snprintf(buffer.data(), buffer.size(), "%.*e", digits - 1, magnitude);
     if (std::strtod(buffer.data(), nullptr) == magnitude) {
       break;
     }
@@ -64,7 +64,7 @@ std::string plain_digits(double value) {
   }
   if (magnitude >= kEveryWhole) { // whole, and written out to its last digit
     std::array<char, 320> buffer{};
-    std::snprintf(buffer.data(), buffer.size(), "%.0f", magnitude);
+    (void)std::snprintf(buffer.data(), buffer.size(), "%.0f", magnitude);
     return sign + buffer.data();
   }
   return sign + laid_out(scientific(magnitude));
