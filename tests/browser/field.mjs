@@ -56,6 +56,8 @@ export async function phoneIn(folder, settings = {}) {
     args: ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync"],
   });
   const page = context.pages()[0] ?? (await context.newPage());
+  // So that a test may move the clock on later.
+  await page.clock.setSystemTime(new Date());
   const wrong = [];
   page.on("pageerror", (error) => wrong.push(error.message));
   page.on("console", (message) => message.type() === "error" && !/net::ERR|Failed to load resource/.test(message.text()) && wrong.push(message.text()));

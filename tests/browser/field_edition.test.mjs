@@ -50,7 +50,9 @@ test("it waits until the visit is finished and the person says so", async () => 
   await page.locator(".summary").waitFor();
   await phone.tap(".thumb .go");
   await page.locator(".next-green").waitFor();
+  const again = page.waitForEvent("load");
   await phone.tap(page.getByRole("button", { name: /A new edition is ready/ }));
+  await again;
   await page.waitForFunction(async () => (await caches.keys()).join() === "baize-field f00d");
   await page.locator(".next-green").waitFor();
   const entries = await journal(page);

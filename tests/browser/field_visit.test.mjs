@@ -66,6 +66,7 @@ test("three greens offline, killed in the middle, and all of it arrives once", a
   await walk(12);
   await count("conditions", async () => {
     await phone.tap(".thumb .go");
+    await page.locator(".release").waitFor();
     await page.goto(`${server.url}/field/#conditions`);
     for (const group of [0, 1, 2, 3, 4]) await phone.tap(page.locator(".conditions .keys").nth(group).locator(".key").nth(1));
     await phone.tap(".thumb .go");

@@ -9,6 +9,7 @@ export interface Acknowledged {
   kept: boolean;
   sentence?: string;
 }
+/** Where a visit stands with the server, and likewise a reading or a work. */
 export interface VisitState {
   visit: string;
   state: "accepted" | "refused" | "open";

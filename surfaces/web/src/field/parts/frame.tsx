@@ -1,6 +1,6 @@
 import type { ComponentChildren } from "preact";
 import { go, goBack, useField } from "../field";
-import { visitLines } from "../sync/visit_state";
+import { refusals } from "../sync/visit_state";
 
 /** What a page stands in: a bar on top, a column, and at the thumb what goes on. */
 export function Frame(props: { title: string; back?: boolean; menu?: boolean; end?: ComponentChildren; children: ComponentChildren; class?: string }) {
@@ -30,7 +30,7 @@ const Bars = () => (
 function Standing() {
   const { book, sync, words } = useField();
   const waiting = book.waiting().length;
-  const refused = visitLines(book, sync.onTheirWay).filter((line) => line.state === "refused").length + [...book.acknowledged.values()].filter((one) => !one.kept).length;
+  const refused = refusals(book, sync.onTheirWay);
   const [sign, text] =
     refused > 0 ? ["refused", words.kept.refusedCount(refused)]
     : sync.state === "sending" && waiting > 0 ? ["sent", words.kept.sending]

@@ -47,7 +47,7 @@ export function Home() {
       {update && !session && <button class="wide" onClick={takeUpdate}>{words.kept.update}: {words.kept.updateUse}</button>}
       <button class="next-green" onClick={() => go("green")}>
         <span class="label">{near ? words.home.nearest : words.home.next}</span>
-        <b>{green?.name ?? ""}</b>
+        <b class={(green?.name.length ?? 0) > 6 ? "long" : ""}>{green?.name ?? ""}</b>
         <LastOf green={green} />
       </button>
       <div class="two">

@@ -20,7 +20,10 @@ export function Loose() {
         {shown.map(([thing, row]) => {
           const values = book.thing(thing)?.values ?? {};
           const said = book.acknowledged.get(row.entry.id);
-          const state = !said ? "kept" : said.kept ? "accepted" : "refused";
+          const standing = book.visitStates.get(thing);
+          const refused = said?.kept === false || standing?.state === "refused";
+          const state = !said ? "kept" : refused ? "refused" : "accepted";
+          const reasons = [...(said?.sentence ? [said.sentence] : []), ...(standing?.problems ?? [])];
           const name = String(values.measured ?? values.done_as ?? "");
           const value = typeof values.value === "number" ? `: ${number(values.value, Number.isInteger(values.value) ? 0 : 2)}` : "";
           const greens = Array.isArray(values.greens) ? values.greens.join(", ") || words.work.all : String(values.green ?? "");
@@ -29,7 +32,7 @@ export function Loose() {
               <b>{named(name)}{value}</b>
               <strong class={`state ${state}`}>{w.states[state]}</strong>
               <span>{greens} · {values.day ? day(String(values.day)) : ""} {String(values.at ?? "")}</span>
-              {said?.sentence && <small lang="en" class="reason">{said.sentence}</small>}
+              {reasons.map((reason) => <small key={reason} lang="en" class="reason">{reason}</small>)}
               <button class="key small" onClick={() => act(() => acts.remove(row.club, row.entry.by, row.entry.kind as "reading" | "work", thing))}>{w.takeOut}</button>
             </li>
           );

@@ -19,6 +19,8 @@ export interface Receipt {
   kept: string[];
   refused: { id: string; problem: Problem }[];
   visits: { visit: string; state: "accepted" | "refused" | "open"; problems: string[]; conflicts: number }[];
+  /** readings and works; a server that names none has refused none */
+  others?: { thing: string; state: "accepted" | "refused" | "open"; problems: string[]; conflicts: number }[];
   server_time: string;
 }
 

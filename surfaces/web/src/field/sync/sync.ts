@@ -77,7 +77,8 @@ export class Sync {
         ...receipt.kept.map((id) => ({ id, kept: true })),
         ...receipt.refused.map(({ id, problem }) => ({ id, kept: false, sentence: problem.sentence ?? `${problem.field}: ${problem.rule}` })),
       ];
-      await this.book.acknowledge(answers, receipt.visits as VisitState[]);
+      const others = (receipt.others ?? []).map(({ thing, ...rest }) => ({ visit: thing, ...rest }));
+      await this.book.acknowledge(answers, [...receipt.visits, ...others].map(({ visit, state, problems, conflicts }): VisitState => ({ visit, state, problems, conflicts })));
       const named = new Set(answers.map(({ id }) => id));
       // A server that names none of them would be asked for ever.
       if (!rows.some((row) => named.has(row.entry.id))) throw new Error("The server named no entry.");

@@ -44,3 +44,14 @@ function lineOf(book: Book, visit: string, fields: VisitFields, ids: string[], o
   else if (server.state === "open") state = "kept";
   return { visit, fields, state, reasons, conflicts: server?.conflicts ?? 0, waiting: waiting.length };
 }
+
+/** Visits, readings and works of this phone that the records do not hold, and the reason is known. */
+export function refusals(book: Book, onTheirWay: ReadonlySet<string>): number {
+  const refused = new Set(visitLines(book, onTheirWay).filter((line) => line.state === "refused").map((line) => line.visit));
+  for (const { entry } of book.rows) {
+    if (entry.kind !== "reading" && entry.kind !== "work") continue;
+    const taken = book.thing(entry.thing)?.values.removed === true;
+    if (!taken && (book.visitStates.get(entry.thing)?.state === "refused" || book.acknowledged.get(entry.id)?.kept === false)) refused.add(entry.thing);
+  }
+  return refused.size;
+}
