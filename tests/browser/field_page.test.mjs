@@ -92,6 +92,9 @@ for (const [language, theme, hand] of looks) {
 
 test("every step is taken back by Undo, to the empty green", async () => {
   const { page } = phone;
+  await page.evaluate(() => localStorage.setItem("baize.field", JSON.stringify({ ...JSON.parse(localStorage.getItem("baize.field")), language: "en", hand: "right" })));
+  await page.reload();
+  await page.locator(".next-green").waitFor();
   await phone.tap(".thumb .go");
   await phone.ball(["chatter"]);
   await phone.score(4);
