@@ -52,7 +52,7 @@ std::vector<journal::Entry> sifted(const HandIn& given, std::vector<RefusedEntry
 
 void compare_clocks(const HandIn& given, const std::string& now,
                     std::vector<units::Problem>& remarks) {
-  constexpr std::int64_t kTolerated = 5 * 60 * 1000;
+  constexpr std::int64_t kTolerated = 300'000; // milliseconds
   const auto phone = journal::parse_instant(given.sent_at);
   const auto server = journal::parse_instant(now);
   if (phone && server && std::abs(*phone - *server) > kTolerated) {
