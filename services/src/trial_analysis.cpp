@@ -6,8 +6,12 @@ namespace baize::services {
 
 TrialAnswer analyse_trial(const ReceivedFile& plan, const ReceivedFile& records,
                           const trials::AnalysisOptions& options, const TrialFiles& files) {
+  return review_trial(files.read(plan, records), records.name, options);
+}
+
+TrialAnswer review_trial(TrialReading reading, const std::string& records_name,
+                         const trials::AnalysisOptions& options) {
   TrialAnswer answer;
-  TrialReading reading = files.read(plan, records);
   if (!reading.good()) {
     answer.problems = std::move(reading.problems);
     return answer;
@@ -16,7 +20,7 @@ TrialAnswer analyse_trial(const ReceivedFile& plan, const ReceivedFile& records,
   if (!values) {
     answer.problems.push_back(values.error());
     if (answer.problems.front().place.empty()) {
-      answer.problems.front().place = records.name;
+      answer.problems.front().place = records_name;
     }
     return answer;
   }

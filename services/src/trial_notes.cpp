@@ -110,6 +110,40 @@ void back_notes(const trials::Analysis& analysis, const trials::AnalysisOptions&
   }
 }
 
+/// The clearest pair as ranks, where one is clear after allowing for their number.
+void rank_note(const trials::Analysis& analysis, std::vector<std::string>& notes) {
+  const trials::Ordinal& ordinal = analysis.ordinal;
+  if (!ordinal.summary.usable) {
+    if (analysis.quantity == "score") {
+      notes.push_back("As ranks the scores cannot be compared: " +
+                      units::sentence(ordinal.summary.problem));
+    }
+    return;
+  }
+  constexpr double kLevel = 0.05;
+  const trials::OddsRatio* clearest = nullptr;
+  for (const trials::OddsRatio& one : ordinal.pairs) {
+    const bool clear = one.p * static_cast<double>(ordinal.pairs.size()) < kLevel;
+    clearest = clear && (clearest == nullptr || one.p < clearest->p) ? &one : clearest;
+  }
+  if (clearest == nullptr) {
+    notes.emplace_back("Taken as ranks, with nothing assumed of how far 7 lies from 8, the "
+                       "treatments cannot be told apart.");
+    return;
+  }
+  const bool higher = clearest->odds > 1;
+  const auto odds = [&](double value) { return higher ? value : 1 / value; };
+  notes.push_back(
+      "Taken as ranks, with nothing assumed of how far 7 lies from 8: the odds of a higher score "
+      "were " +
+      show_number(odds(clearest->odds), 1) + " times as great under " +
+      (higher ? clearest->first : clearest->second) + " as under " +
+      (higher ? clearest->second : clearest->first) + " (" +
+      range(odds(higher ? clearest->interval.low : clearest->interval.high),
+            odds(higher ? clearest->interval.high : clearest->interval.low), 1) +
+      ").");
+}
+
 void interaction_note(const TrialAnalysisReview& review, std::vector<std::string>& notes) {
   for (const trials::Comparison& one : review.analysis.overall.comparisons) {
     if (one.of == "both together" && one.p < 0.05) {
@@ -132,6 +166,7 @@ std::vector<std::string> trial_notes(const TrialAnalysisReview& review, int rows
   interaction_note(review, notes);
   time_notes(analysis, notes);
   back_notes(analysis, options, notes);
+  rank_note(analysis, notes);
   for (const trials::ErrorDf& one : trials::error_df(review.plan)) {
     if (one.df < trials::kFewErrorDf) {
       notes.push_back("Only " + std::to_string(one.df) + " error degrees of freedom for " + one.of +

@@ -66,8 +66,16 @@ services::TrialReading TrialCsv::read(const services::ReceivedFile& plan,
                                       const services::ReceivedFile& records) const {
   services::TrialReading reading;
   Findings findings;
-  reading.plan = read_plan(plan, findings);
+  reading.plan = sheets::read_plan(plan, findings);
   read_records(records, reading, findings);
+  reading.problems = findings.problems();
+  return reading;
+}
+
+services::TrialReading TrialCsv::read_plan(const services::ReceivedFile& plan) const {
+  services::TrialReading reading;
+  Findings findings;
+  reading.plan = sheets::read_plan(plan, findings);
   reading.problems = findings.problems();
   return reading;
 }

@@ -132,6 +132,24 @@ Json back(const trials::TimeBack& one) {
       .done();
 }
 
+Json odds(const trials::OddsRatio& one) {
+  return Object()
+      .put("first", one.first)
+      .put("second", one.second)
+      .put("odds", one.odds)
+      .nest("interval", interval(one.interval))
+      .put("p", one.p)
+      .done();
+}
+
+Json ordinal(const trials::Ordinal& one) {
+  Object object = ended(one.summary);
+  if (one.summary.usable) {
+    object.put("plots", one.plots).put("df", one.df);
+  }
+  return object.nest("pairs", list(one.pairs, odds)).done();
+}
+
 Json checks(const trials::Checks& one) {
   Object object;
   object.put("spread_p", one.spread_p)
@@ -160,6 +178,7 @@ Json to_json(const services::TrialAnalysisReview& review) {
       .nest("days", list(analysis.days, day))
       .nest("repeated", repeated(analysis.repeated))
       .put("back", analysis.back, back)
+      .nest("ordinal", ordinal(analysis.ordinal))
       .nest("checks", checks(analysis.checks))
       .nest("notes", list(review.notes))
       .done();

@@ -72,12 +72,17 @@ export const trialsWords = {
   day: "Day",
   range: (low: string, high: string) => `${low} to ${high}`,
   problems: "The files cannot be used yet",
+  ranks: "Scores as ranks",
+  ranksNote: "How many times as great the odds of a higher score are under the first treatment as under the second.",
+  odds: "Odds, times",
+  pair: (first: string, second: string) => `${first} against ${second}`,
   how: "How this was computed",
   howText: [
     "A plot's value over the trial is the height of the area under its scores after the treatment: trapezoids over time, divided by the time (Shaner and Finney 1977).",
     "Analysis of variance with a stratum for each unit that was drawn by lot; a treatment is judged by the scatter of the units it was given to (Nelder 1965; Yates 1935). A lost plot is estimated and costs a degree of freedom (Yates 1933).",
     "Letters: Tukey's studentized range over all pairs; against the control: Dunnett (1955).",
     "Through time: repeated measures, degrees of freedom times epsilon (Greenhouse and Geisser 1959).",
+    "Scores as ranks: cumulative logit regression of each plot's mean score, to half a point, on treatment and block (McCullagh 1980).",
     "Days back: log-logistic accelerated failure time regression of the interval from the last visit below to the first at the standard, with a normal effect of blocks.",
   ],
   howDesign: [

@@ -24,6 +24,8 @@ class TrialFiles {
   virtual ~TrialFiles() = default;
 
   virtual TrialReading read(const ReceivedFile& plan, const ReceivedFile& records) const = 0;
+  /// The plan alone.
+  virtual TrialReading read_plan(const ReceivedFile& plan) const = 0;
   /// The plan as trial.csv; `read` gives the same plan back.
   virtual std::string write_plan(const trials::Plan& plan) const = 0;
   /// An empty records file: a row for each plot and visit, in the order of each

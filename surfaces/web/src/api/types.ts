@@ -1016,6 +1016,50 @@ export interface components {
             draws: number;
             notes: string[];
         };
+        /** @description How far the season model may be trusted. */
+        SeasonChecks: {
+            club: string;
+            /** @description Each visit's mean less what the model expected just before it, in standard deviations. */
+            surprises: {
+                sentence: string;
+                like_chance: boolean;
+                mean: number;
+                sd: number;
+                /** @description Share beyond 2; chance gives 0.046. */
+                outside: number;
+                visits: number;
+                /** @description At lags of 1, 2 ... visits of a green. */
+                autocorrelation?: number[];
+                /** @description Of Ljung and Box. */
+                statistic?: number;
+                df?: number;
+                p?: number;
+            };
+            /** @description Log-likelihood of the records with either clock; absent where the weather is too thin. */
+            clocks?: {
+                sentence: string;
+                growth_days: number;
+                calendar_days: number;
+                /** @description Above 0: growth-days are likelier. */
+                difference: number;
+                /** @description More than 2 either way. */
+                told_apart: boolean;
+            };
+            /** @description How far depths and rates move when the beliefs are narrower or wider, in their standard errors. */
+            leaning: {
+                sentence: string;
+                fits: {
+                    /** @description Width of the beliefs against the usual ones. */
+                    times: number;
+                    most: number;
+                    methods: {
+                        method: string;
+                        depth: number;
+                        rate: number;
+                    }[];
+                }[];
+            };
+        };
         /** @description A scored day before or after the work. */
         WorkDay: {
             day: components["schemas"]["Day"];
@@ -1884,6 +1928,22 @@ export interface components {
                 p: number;
             }[];
         };
+        /** @description Scores as ranks: cumulative logit regression beside the means. */
+        TrialOrdinal: {
+            usable: boolean;
+            message: string;
+            /** @description With a score. */
+            plots?: number;
+            df?: number;
+            pairs: {
+                first: string;
+                second: string;
+                /** @description Of a score above any given one: first's times second's. */
+                odds: number;
+                interval: components["schemas"]["TrialInterval"];
+                p: number;
+            }[];
+        };
         TrialChecks: {
             spread_p?: number;
             normality?: number;
@@ -1905,6 +1965,7 @@ export interface components {
             days: components["schemas"]["TrialDay"][];
             repeated: components["schemas"]["TrialRepeated"];
             back?: components["schemas"]["TrialBack"];
+            ordinal: components["schemas"]["TrialOrdinal"];
             checks: components["schemas"]["TrialChecks"];
             notes: string[];
         };

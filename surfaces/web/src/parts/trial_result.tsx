@@ -73,6 +73,25 @@ function Back(props: { back: NonNullable<TrialAnalysis["back"]> }) {
   );
 }
 
+function Ranks(props: { ordinal: TrialAnalysis["ordinal"] }) {
+  const settings = useSettings();
+  return (
+    <Numbers title={w.ranks}>
+      <p class="quiet">{w.ranksNote}</p>
+      <Table
+        caption={w.ranks}
+        rows={props.ordinal.pairs}
+        columns={[
+          { head: c.treatment, cell: (one) => w.pair(one.first, one.second) },
+          { head: w.odds, cell: (one) => number(one.odds, 2, settings), number: true },
+          { head: c.interval, cell: (one) => between(one.interval, 2, settings), number: true },
+          { head: c.p, cell: (one) => p(one.p, settings), number: true },
+        ]}
+      />
+    </Numbers>
+  );
+}
+
 function Days(props: { analysis: TrialAnalysis }) {
   const { analysis } = props;
   const settings = useSettings();
@@ -131,6 +150,7 @@ export function TrialResult(props: { analysis: TrialAnalysis }) {
         </section>
       )}
       {analysis.back?.usable && <Back back={analysis.back} />}
+      {analysis.ordinal.usable && <Ranks ordinal={analysis.ordinal} />}
       <Notes notes={analysis.notes} />
       <How lines={w.howText} />
     </>

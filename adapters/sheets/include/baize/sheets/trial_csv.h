@@ -9,6 +9,7 @@ class TrialCsv final : public services::TrialFiles {
  public:
   services::TrialReading read(const services::ReceivedFile& plan,
                               const services::ReceivedFile& records) const override;
+  services::TrialReading read_plan(const services::ReceivedFile& plan) const override;
   std::string write_plan(const trials::Plan& plan) const override;
   std::string write_sheet(const trials::Plan& plan,
                           const std::vector<units::Day>& days) const override;

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "baize/trials/checks.h"
+#include "baize/trials/ordinal.h"
 #include "baize/trials/repeated.h"
 #include "baize/trials/time_back.h"
 
@@ -10,6 +11,9 @@ struct AnalysisOptions {
   double confidence = 0.95;          ///< above 0, below 1
   std::optional<units::Day> treated; ///< day of the treatment; absent: no time back
   double standard = 8;               ///< a plot is back at this value or above it
+  /// Ordinary visits, which see plots on different days: the area runs over the days
+  /// that all plots share, its ends bridged by a straight line where a plot was not seen.
+  bool ordinary_visits = false;
   /// "option_out_of_range".
   std::optional<units::Problem> problem() const;
   bool valid() const { return !problem(); }
@@ -34,6 +38,7 @@ struct Analysis {
   std::vector<DayAnalysis> days;
   Repeated repeated;            ///< over the days after the treatment
   std::optional<TimeBack> back; ///< where the day of the treatment is known
+  Ordinal ordinal;              ///< scores as ranks, beside the means
   Checks checks;                ///< of `overall`
 };
 
