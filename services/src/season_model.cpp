@@ -52,14 +52,14 @@ std::vector<std::string> notes_of(const season::SeasonFit& fit, const std::strin
 } // namespace
 
 season::SeasonFit season_fit(const green::Records& records, const climate::Weather& weather,
-                             units::Day today) {
+                             units::Day today, const stats::Watch& watch) {
   season::Options options;
   for (const green::Work& work : records.works) {
     if (green::class_of(work) == green::WorkClass::disruptive) {
       options.methods[work.id] = work_label(work);
     }
   }
-  return season::fit_season(season::read_model(records, weather, today, options), options);
+  return season::fit_season(season::read_model(records, weather, today, options), options, watch);
 }
 
 units::Result<SeasonModel> season_model(const season::SeasonFit& fit, const green::Records& records,

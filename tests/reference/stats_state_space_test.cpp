@@ -1,6 +1,7 @@
 // Durbin J, Koopman SJ (2001/2012) Time Series Analysis by State Space Methods,
 // ch. 2: yearly flow of the Nile (data Cobb 1978). Published figures from memory;
 // full precision confirmed by R's StructTS and by an own diffuse filter.
+#include "baize/stats/ljung_box.h"
 #include "baize/stats/local_level.h"
 #include "baize/stats/state_space.h"
 #include "reference/stats_model_data.h"
@@ -70,6 +71,32 @@ TEST(StateSpaceReference, NileConcentratedLogLikelihood) {
     // The first row is printed -495.68 where recomputation gives -495.685.
     EXPECT_NEAR(found, row.at("loglik_published").get<double>(), 0.0055) << row.dump();
   }
+}
+
+// R 4.2.2: Box.test(Nile, lag = 5, type = "Ljung"), and lag = 8 with fitdf = 1.
+TEST(StateSpaceReference, NileGoesTogetherFromYearToYear) {
+  std::vector<double> values;
+  for (const stats::LevelReading& one : flow()) {
+    values.push_back(*one.value);
+  }
+  const auto five = stats::ljung_box({values}, {5, 0});
+  ASSERT_TRUE(five.summary.usable);
+  expect_digits(five.statistic, 63.9717123481333, 12, "statistic");
+  EXPECT_NEAR(five.p / 1.83109083451427e-12, 1, 1e-3); // R's upper tail is 1 less the lower
+  const auto eight = stats::ljung_box({values}, {8, 1});
+  expect_digits(eight.statistic, 84.9612610445937, 12, "statistic of eight lags");
+  EXPECT_EQ(eight.df, 7);
+}
+
+// The same of ten made-up values with lag = 3.
+TEST(StateSpaceReference, ShortSeries) {
+  const auto found =
+      stats::ljung_box({{0.3, -1.2, 0.8, 0.1, -0.4, 1.5, -0.9, 0.2, -0.1, 0.6}}, {3, 0});
+  ASSERT_TRUE(found.summary.usable);
+  expect_digits(found.statistic, 5.51978391604846, 13, "statistic");
+  expect_digits(found.p, 0.13746009699254, 12, "p");
+  expect_digits(found.autocorrelation[0], -0.610595217315413, 13, "lag 1");
+  expect_digits(found.autocorrelation[2], 0.139413510211206, 13, "lag 3");
 }
 
 } // namespace

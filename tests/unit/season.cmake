@@ -2,11 +2,12 @@ baize_test(NAME season_test
            SOURCES ${CMAKE_CURRENT_LIST_DIR}/season_evaluate_test.cpp
                    ${CMAKE_CURRENT_LIST_DIR}/season_project_test.cpp
                    ${CMAKE_CURRENT_LIST_DIR}/season_clip_test.cpp
+                   ${CMAKE_CURRENT_LIST_DIR}/season_rate_test.cpp
                    ${CMAKE_CURRENT_LIST_DIR}/season_read_test.cpp
            USES season)
 baize_test(NAME season_truth_test
            SOURCES ${CMAKE_CURRENT_LIST_DIR}/season_truth_test.cpp
-           USES season demo)
+           USES services demo)
 baize_test(NAME season_answer_test
            SOURCES ${CMAKE_CURRENT_LIST_DIR}/season_answer_test.cpp
                    ${CMAKE_CURRENT_LIST_DIR}/api_contract.cpp

@@ -92,6 +92,7 @@ inline season::Model hand_model(const std::vector<double>& values, double roll_s
   green.run_share = Eigen::MatrixXd(looks, 0);
   green.line_share = Eigen::MatrixXd::Ones(looks, 1);
   green.within = Eigen::MatrixXd::Zero(2, 2);
+  green.fixed = season::fixed_columns(green, 1);
   season::Model model;
   model.summary = stats::done();
   model.greens.push_back(green);

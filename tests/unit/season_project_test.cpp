@@ -20,6 +20,7 @@ season::SeasonFit certain() {
   draw.parameters.rate = {std::log(2.0) / 7};
   draw.parameters.typical_depth = {2};
   draw.own = {Eigen::Vector3d(2, 0, 8.5)};
+  draw.log_rate = {Eigen::VectorXd::Zero(1)};
   draw.shared = Eigen::Vector2d(0, 2);
   fit.draws.assign(60, draw);
   return fit;

@@ -1,12 +1,10 @@
 #include "columns.h"
 
 #include <cmath>
+#include <vector>
 
 namespace baize::season {
 namespace {
-
-/// A loss smaller than exp(-30) of its depth is none.
-constexpr double kOver = 30;
 
 double left_of(double growth, double rate) {
   const double exponent = rate * growth;
@@ -14,8 +12,7 @@ double left_of(double growth, double rate) {
 }
 
 /// Without parameters, and with no losses counted, lines and values alone.
-Eigen::MatrixXd products_within(const GreenModel& green, Eigen::Index losses,
-                                const Parameters* parameters) {
+Rows apart(const GreenModel& green, Eigen::Index losses, const Parameters* parameters) {
   const auto lines = static_cast<Eigen::Index>(green.lines.size());
   Rows columns = Rows::Zero(static_cast<Eigen::Index>(green.runs.size()), losses + lines + 1);
   for (Eigen::Index r = 0; r < columns.rows(); ++r) {
@@ -33,9 +30,18 @@ Eigen::MatrixXd products_within(const GreenModel& green, Eigen::Index losses,
     columns(r, losses + lines) = run.mean - green.looks[run.look].mean;
     columns.row(r) *= std::sqrt(run.rolls);
   }
+  return columns;
+}
+
+Eigen::MatrixXd products_of(const Rows& columns) {
   Eigen::MatrixXd products = Eigen::MatrixXd::Zero(columns.cols(), columns.cols());
   products.selfadjointView<Eigen::Lower>().rankUpdate(columns.transpose());
   return products;
+}
+
+/// Change of share x depth x exp(-rate growth), taken off, with the log of the rate.
+double change(double share, double depth, double growth, double rate) {
+  return share == 0 ? 0 : share * depth * rate * growth * left_of(growth, rate);
 }
 
 } // namespace
@@ -48,27 +54,36 @@ Layout layout_of(const Model& model, const GreenModel& green) {
   return layout;
 }
 
-Rows look_columns(const Model& model, const GreenModel& green, const Parameters& parameters) {
-  const Layout layout = layout_of(model, green);
-  const Eigen::MatrixXd contrasts = observer_contrasts(model.observers.size());
-  Rows columns(static_cast<Eigen::Index>(green.looks.size()), layout.all());
-  std::vector<double> rate;
-  for (const Loss& loss : green.losses) {
-    rate.push_back(parameters.rate[loss.method]);
-  }
+Rows fixed_columns(const GreenModel& green, std::size_t observers) {
+  const Eigen::MatrixXd contrasts = observer_contrasts(observers);
+  const auto lines = static_cast<Eigen::Index>(green.lines.size());
+  Rows columns(static_cast<Eigen::Index>(green.looks.size()), lines + contrasts.cols() + 3);
   for (Eigen::Index i = 0; i < columns.rows(); ++i) {
     const Look& look = green.looks[static_cast<std::size_t>(i)];
-    for (Eigen::Index k = 0; k < layout.losses; ++k) {
+    columns.row(i) << green.line_share.row(i), 1,
+        contrasts.row(static_cast<Eigen::Index>(look.observer)), look.played, look.mean;
+  }
+  return columns;
+}
+
+std::vector<double> rates_of(const GreenModel& green, const Parameters& parameters) {
+  std::vector<double> rates;
+  for (const Loss& loss : green.losses) {
+    rates.push_back(parameters.rate[loss.method]);
+  }
+  return rates;
+}
+
+Rows look_columns(const Model& model, const GreenModel& green, const std::vector<double>& rates) {
+  const Layout layout = layout_of(model, green);
+  Rows columns(green.fixed.rows(), layout.all());
+  columns.rightCols(green.fixed.cols()) = green.fixed;
+  for (Eigen::Index k = 0; k < layout.losses; ++k) {
+    const double rate = rates[static_cast<std::size_t>(k)];
+    for (Eigen::Index i = 0; i < columns.rows(); ++i) {
       const double share = green.share(i, k);
-      columns(i, k) =
-          share == 0 ? 0 : -share * left_of(green.growth(i, k), rate[static_cast<std::size_t>(k)]);
+      columns(i, k) = share == 0 ? 0 : -share * left_of(green.growth(i, k), rate);
     }
-    columns.row(i).segment(layout.losses, layout.lines) = green.line_share.row(i);
-    columns(i, layout.own() - 1) = 1;
-    columns.row(i).segment(layout.own(), layout.observers) =
-        contrasts.row(static_cast<Eigen::Index>(look.observer));
-    columns(i, layout.own() + layout.observers) = look.played;
-    columns(i, layout.all() - 1) = look.mean;
   }
   return columns;
 }
@@ -81,11 +96,42 @@ Eigen::MatrixXd within_products(const GreenModel& green, const Parameters& param
     products.bottomRightCorner(lines + 1, lines + 1) = green.within;
     return products;
   }
-  return products_within(green, losses, &parameters);
+  return products_of(columns_within(green, parameters));
+}
+
+Rows columns_within(const GreenModel& green, const Parameters& parameters) {
+  return apart(green, static_cast<Eigen::Index>(green.losses.size()), &parameters);
+}
+
+Rows rate_columns(const GreenModel& green, const std::vector<double>& rates,
+                  const Eigen::VectorXd& depths) {
+  Rows columns(green.share.rows(), green.share.cols());
+  for (Eigen::Index i = 0; i < columns.rows(); ++i) {
+    for (Eigen::Index k = 0; k < columns.cols(); ++k) {
+      columns(i, k) = change(green.share(i, k), depths(k), green.growth(i, k),
+                             rates[static_cast<std::size_t>(k)]);
+    }
+  }
+  return columns;
+}
+
+Rows rate_columns_within(const GreenModel& green, const std::vector<double>& rates,
+                         const Eigen::VectorXd& depths) {
+  Rows columns(green.run_share.rows(), green.run_share.cols());
+  for (Eigen::Index r = 0; r < columns.rows(); ++r) {
+    const RunMean& run = green.runs[static_cast<std::size_t>(r)];
+    const auto look = static_cast<Eigen::Index>(run.look);
+    for (Eigen::Index k = 0; k < columns.cols(); ++k) {
+      columns(r, k) =
+          std::sqrt(run.rolls) * change(green.run_share(r, k) - green.share(look, k), depths(k),
+                                        green.growth(look, k), rates[static_cast<std::size_t>(k)]);
+    }
+  }
+  return columns;
 }
 
 Eigen::MatrixXd within_lines(const GreenModel& green) {
-  return products_within(green, 0, nullptr);
+  return products_of(apart(green, 0, nullptr));
 }
 
 double whiten(const Model& model, const GreenModel& green, const Parameters& parameters,
@@ -93,7 +139,7 @@ double whiten(const Model& model, const GreenModel& green, const Parameters& par
   const double walk = parameters.level_walk * parameters.level_walk;
   const double visit = parameters.visit_sd * parameters.visit_sd;
   const double roll = model.roll_sd * model.roll_sd;
-  Eigen::RowVectorXd level = Eigen::RowVectorXd::Zero(columns.cols());
+  std::vector<double> level(static_cast<std::size_t>(columns.cols()), 0.0);
   double variance = 0;
   double log_determinant = 0;
   for (Eigen::Index i = 0; i < columns.rows(); ++i) {
@@ -102,10 +148,15 @@ double whiten(const Model& model, const GreenModel& green, const Parameters& par
       variance += walk * (look.day - green.looks[static_cast<std::size_t>(i - 1)].day);
     }
     const double total = variance + visit + roll / look.rolls;
-    columns.row(i) -= level;
-    level += variance / total * columns.row(i);
-    columns.row(i) /= std::sqrt(total);
-    variance *= 1 - variance / total;
+    const double gain = variance / total;
+    const double scale = 1 / std::sqrt(total);
+    double* row = columns.row(i).data();
+    for (double& mean : level) {
+      const double error = *row - mean;
+      mean += gain * error;
+      *row++ = scale * error;
+    }
+    variance *= 1 - gain;
     log_determinant += std::log(total);
   }
   return log_determinant;

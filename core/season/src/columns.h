@@ -4,7 +4,8 @@
 
 namespace baize::season {
 
-using Rows = Eigen::Matrix<double, Eigen::Dynamic, Eigen::Dynamic, Eigen::RowMajor>;
+/// A loss smaller than exp(-20) of its depth is none.
+constexpr double kOver = 20;
 
 /// Where a green's columns stand: losses, lines, level at the first look, then
 /// what greens share (observers, play), then the values themselves.
@@ -18,8 +19,19 @@ struct Layout {
 };
 Layout layout_of(const Model& model, const GreenModel& green);
 
-/// One row a look: the mean over its rolls of every column.
-Rows look_columns(const Model& model, const GreenModel& green, const Parameters& parameters);
+/// The methods' rates, loss by loss.
+std::vector<double> rates_of(const GreenModel& green, const Parameters& parameters);
+/// One row a look: the mean over its rolls of every column. `rates`: one a loss.
+Rows look_columns(const Model& model, const GreenModel& green, const std::vector<double>& rates);
+/// One row a look (or a run, less its look) and one column a loss: what a loss of
+/// that depth changes where its log rate grows by 1, to first order.
+Rows rate_columns(const GreenModel& green, const std::vector<double>& rates,
+                  const Eigen::VectorXd& depths);
+Rows rate_columns_within(const GreenModel& green, const std::vector<double>& rates,
+                         const Eigen::VectorXd& depths);
+/// How the runs' losses, lines and value differ from their look's, times the root of
+/// their rolls; one row a run.
+Rows columns_within(const GreenModel& green, const Parameters& parameters);
 /// Sums of squares and products, weighted by rolls, of how the runs' losses, lines
 /// and value differ from their look's. Other columns do not differ. Lower triangle.
 Eigen::MatrixXd within_products(const GreenModel& green, const Parameters& parameters);

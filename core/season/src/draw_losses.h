@@ -8,6 +8,7 @@ namespace baize::season {
 struct LossDays {
   units::Period days;
   std::vector<std::size_t> losses; ///< places in GreenModel::losses
+  std::vector<Eigen::Index> first; ///< first day that each is there
   Eigen::MatrixXd growth;          ///< days by losses
 };
 

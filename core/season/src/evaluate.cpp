@@ -24,7 +24,7 @@ struct Products {
 Products products_of(const Model& model, const GreenModel& green, const Parameters& parameters) {
   const Layout layout = layout_of(model, green);
   Products products;
-  Rows looks = look_columns(model, green, parameters);
+  Rows looks = look_columns(model, green, rates_of(green, parameters));
   products.log_determinant = whiten(model, green, parameters, looks);
   products.all = Eigen::MatrixXd::Zero(layout.all(), layout.all());
   products.all.selfadjointView<Eigen::Lower>().rankUpdate(looks.transpose());
@@ -163,7 +163,7 @@ std::vector<double> innovations(const Model& model, std::size_t green, const Par
                                 const Posterior& posterior) {
   const GreenModel& one = model.greens[green];
   const Layout layout = layout_of(model, one);
-  Rows columns = look_columns(model, one, parameters);
+  Rows columns = look_columns(model, one, rates_of(one, parameters));
   whiten(model, one, parameters, columns);
   const GreenPosterior& own = posterior.greens[green];
   Eigen::VectorXd effects(layout.all() - 1);

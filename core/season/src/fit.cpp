@@ -2,6 +2,7 @@
 
 #include "baize/stats/random.h"
 #include "cannot_tell.h"
+#include "rate_off.h"
 #include "search.h"
 
 #include <Eigen/Cholesky>
@@ -13,7 +14,8 @@
 namespace baize::season {
 namespace {
 
-constexpr double kLeastDepth = 0.3; ///< points: a method's depths scatter at least as this one's
+constexpr double kSearchShare = 0.4; ///< of a fit's time, about
+constexpr double kLeastDepth = 0.3;  ///< points: a method's depths scatter at least as this one's
 
 /// The scale of a method's depths, from a first look at the beliefs' own parameters.
 std::vector<double> typical_depths(const Model& model, const Priors& priors,
@@ -39,7 +41,8 @@ Eigen::VectorXd normals(stats::Random& random, Eigen::Index size) {
   return all;
 }
 
-Draw draw_effects(const Posterior& posterior, Parameters parameters, stats::Random& random) {
+Draw draw_effects(const Posterior& posterior, const std::vector<RateOff>& off,
+                  Parameters parameters, stats::Random& random) {
   Draw draw;
   draw.parameters = std::move(parameters);
   const Eigen::LLT<Eigen::MatrixXd> root(posterior.shared_covariance);
@@ -48,6 +51,10 @@ Draw draw_effects(const Posterior& posterior, Parameters parameters, stats::Rand
     draw.own.push_back(green.base + green.slope * draw.shared +
                        green.precision_root.transpose().triangularView<Eigen::Upper>().solve(
                            normals(random, green.base.size())));
+  }
+  for (std::size_t g = 0; g < off.size(); ++g) {
+    draw.log_rate.emplace_back(off[g].mean + off[g].root * normals(random, off[g].mean.size()));
+    draw.own[g] += off[g].response * draw.log_rate.back();
   }
   return draw;
 }
@@ -117,16 +124,23 @@ void put_estimates(SeasonFit& fit, const ParameterScale& scale) {
 }
 
 bool put_draws(SeasonFit& fit, const ParameterScale& scale, const Peak& peak,
-               const std::function<bool()>& go_on) {
+               const stats::Watch& go_on) {
+  const std::vector<RateOff> off = rates_off(fit);
+  if (off.empty()) {
+    return false;
+  }
   for (int i = 0; i < fit.options.draws; ++i) {
+    if (!go_on(kSearchShare + (1 - kSearchShare) * i / fit.options.draws)) {
+      return false;
+    }
     stats::Random random(fit.options.seed, static_cast<std::uint64_t>(i));
     const Parameters parameters = scale.parameters(
         peak.at + peak.root * normals(random, peak.at.size()), fit.parameters.typical_depth);
     const Posterior posterior = evaluate(fit.model, fit.options.priors, parameters);
-    if (!posterior.usable || (go_on && !go_on())) {
+    if (!posterior.usable) {
       return false;
     }
-    fit.draws.push_back(draw_effects(posterior, parameters, random));
+    fit.draws.push_back(draw_effects(posterior, off, parameters, random));
   }
   return true;
 }
@@ -146,11 +160,14 @@ SeasonFit fit_season(Model model, const Options& options, const stats::Watch& wa
   const std::vector<double> typical = typical_depths(fit.model, options.priors, scale);
   bool stopped = false;
   int asked = 0;
-  const std::function<bool()> go_on = [&] {
-    // The search's length is not known beforehand: the share only ever grows.
-    ++asked;
-    stopped = stopped || (watch && !watch(asked / (asked + 400.0)));
+  const stats::Watch go_on = [&](double done) {
+    stopped = stopped || (watch && !watch(done));
     return !stopped;
+  };
+  // The search's length is not known beforehand: its share only ever grows.
+  const auto search_on = [&] {
+    ++asked;
+    return go_on(kSearchShare * asked / (asked + 100.0));
   };
   const Peak peak = find_peak(
       scale.size(),
@@ -159,7 +176,7 @@ SeasonFit fit_season(Model model, const Options& options, const stats::Watch& wa
             evaluate(fit.model, options.priors, scale.parameters(at, typical), false);
         return there.usable ? there.log_likelihood + scale.log_prior(at) : std::nan("");
       },
-      go_on);
+      search_on);
   if (!stopped && peak.found) {
     fit.parameters = scale.parameters(peak.at, typical);
     fit.posterior = evaluate(fit.model, options.priors, fit.parameters);

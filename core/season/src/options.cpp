@@ -15,7 +15,8 @@ bool sound(const Priors& priors) {
          sound(priors.log_rate) && sound(priors.log_level_walk) && sound(priors.log_visit_sd) &&
          sound(priors.log_line_sd) && sound(priors.log_depth_spread) &&
          std::isfinite(priors.log_rate_calendar) && priors.log_rate_between > 0 &&
-         std::isfinite(priors.log_rate_between);
+         std::isfinite(priors.log_rate_between) && priors.log_rate_within > 0 &&
+         std::isfinite(priors.log_rate_within);
 }
 
 units::Problem outside(std::string field, double value, std::string rule) {

@@ -12,6 +12,7 @@ Priors Priors::wider(double times) const {
     *prior = prior->wider(times);
   }
   all.log_rate_between *= times;
+  all.log_rate_within *= times;
   return all;
 }
 

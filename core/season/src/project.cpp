@@ -59,10 +59,11 @@ class Projection {
 
   GreenYear run() {
     WorkDraws works(fit_, place_, losses_, standards_);
+    const LevelPaths paths(fit_.model, place_, losses_.days);
     for (std::size_t i = 0; i < fit_.draws.size(); ++i) {
       stats::Random random(fit_.options.seed, kPathStreams * (place_ + 1) + i);
       const Draw& draw = fit_.draws[i];
-      const std::vector<double> level = draw_level(fit_.model, place_, draw, losses_.days, random);
+      const std::vector<double> level = paths.draw(draw, random);
       const Eigen::MatrixXd lost = draw_losses(green_, losses_, place_, draw);
       add(level, lost);
       works.add(draw, level, lost);

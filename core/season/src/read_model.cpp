@@ -108,6 +108,9 @@ Model read_model(const green::Records& records, const climate::Weather& weather,
   }
   model.observers = observers.all;
   model.methods = methods.all;
+  for (GreenModel& green : model.greens) {
+    green.fixed = fixed_columns(green, model.observers.size());
+  }
   if (unclear > 0) {
     model.notes.push_back(
         units::write_number(unclear) +

@@ -44,8 +44,9 @@ WorkDraws::WorkDraws(const SeasonFit& fit, std::size_t place, const LossDays& lo
       one.shares(static_cast<Eigen::Index>(i)) =
           half_share(green, green.losses[losses.losses[i]].half, loss.half);
     }
+    one.growth.resize(kDaysOfLoss + 1);
     for (int day = 0; day <= kDaysOfLoss; ++day) {
-      one.growth.push_back(curve.between(loss.last, loss.day + day));
+      one.growth(day) = curve.between(loss.last, loss.day + day);
     }
   }
 }
@@ -59,32 +60,26 @@ void WorkDraws::add(const Draw& draw, const std::vector<double>& level,
 
 void WorkDraws::add_one(std::size_t j, const Draw& draw, const std::vector<double>& level,
                         const Eigen::MatrixXd& lost) {
-  constexpr double kNothing = 1e-4;
+  constexpr double kNothingLeft = 12; ///< below exp(-12) of its depth a day adds nothing
   One& one = all_[j];
   const std::size_t k = losses_.losses[j];
   const Loss& loss = fit_.model.greens[place_].losses[k];
   const double depth = draw.own[place_](static_cast<Eigen::Index>(k));
-  const double rate = draw.parameters.rate[loss.method];
+  const double rate = draw.rate(place_, k, loss.method);
   const double tolerance = fit_.options.tolerance;
   const double growth_back = depth > tolerance ? std::log(depth / tolerance) / rate : 0;
-  std::optional<int> within;
-  double score_days = 0;
-  for (std::size_t day = 0; day < one.growth.size(); ++day) {
-    const double share = std::exp(-rate * one.growth[day]);
-    score_days += depth * share;
-    if (!within && one.growth[day] >= growth_back) {
-      within = static_cast<int>(day);
-    }
-    if (share < kNothing && within) {
-      break;
-    }
-  }
+  const auto* const growth = one.growth.data();
+  const auto* const end = growth + one.growth.size();
+  const auto* const back = std::lower_bound(growth, end, growth_back);
+  const Eigen::Index seen = std::upper_bound(growth, end, kNothingLeft / rate) - growth;
+  const double score_days = depth * (-rate * one.growth.head(seen)).array().exp().sum();
   one.depth.push_back(depth);
   one.rate.push_back(rate);
   one.half_life.push_back(std::log(2.0) / rate);
   one.score_days.push_back(score_days);
   one.growth_days_back.push_back(growth_back);
-  one.within_tolerance.push_back(within);
+  one.within_tolerance.push_back(back == end ? std::nullopt
+                                             : std::optional<int>(static_cast<int>(back - growth)));
   std::optional<int> at_standard;
   // A work from before the followed days may have been back before them.
   const int start = loss.day - losses_.days.first;

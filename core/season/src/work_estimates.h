@@ -25,8 +25,8 @@ class WorkDraws {
     std::vector<double> growth_days_back;
     std::vector<std::optional<int>> within_tolerance;
     std::vector<std::optional<int>> at_standard;
-    Eigen::VectorXd shares;     ///< of every loss on this one's surface
-    std::vector<double> growth; ///< growth-days since it, from its own day on
+    Eigen::VectorXd shares; ///< of every loss on this one's surface
+    Eigen::VectorXd growth; ///< growth-days since it, from its own day on
   };
   void add_one(std::size_t j, const Draw& draw, const std::vector<double>& level,
                const Eigen::MatrixXd& lost);

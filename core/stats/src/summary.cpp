@@ -23,7 +23,11 @@ Summary degenerate(units::Problem problem) {
 }
 
 Summary stopped() {
-  return {Termination::stopped, "Stopped before the end.", {}, 0, false};
+  return {Termination::stopped,
+          "Stopped before the end.",
+          {"stopped", "the computation", "stopped", "left to its end to give an answer", {}},
+          0,
+          false};
 }
 
 } // namespace baize::stats

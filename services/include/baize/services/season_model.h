@@ -22,8 +22,9 @@ struct SeasonModel {
 /// The season model of the whole club up to `today`; works are pooled by their
 /// label ("coring 13 mm"). Takes most of a second for a large club: keep it as
 /// long as the records stand. Its summary says whether it may be used.
+/// `watch` may stop it; it is then refused as "stopped".
 season::SeasonFit season_fit(const green::Records& records, const climate::Weather& weather,
-                             units::Day today);
+                             units::Day today, const stats::Watch& watch = {});
 
 /// The year cut at the fit's last day, with a forecast of 60 days where the year
 /// holds it. Refuses "no_such_green" and "no_such_year" as season_review, and what

@@ -20,7 +20,10 @@ struct Estimate {
 struct Draw {
   Parameters parameters;
   Eigen::VectorXd shared;
-  std::vector<Eigen::VectorXd> own; ///< by green, in the order of GreenPosterior
+  std::vector<Eigen::VectorXd> own;      ///< by green, in the order of GreenPosterior
+  std::vector<Eigen::VectorXd> log_rate; ///< by green: each loss's rate about its method's
+  /// Of one loss, per growth-day (or calendar day).
+  double rate(std::size_t green, std::size_t loss, std::size_t method) const;
 };
 
 struct MethodEstimate {
@@ -64,8 +67,10 @@ struct SeasonFit {
 /// the others found by BOBYQA (NLopt) and Newton steps. Their uncertainty is the
 /// normal distribution with the curvature there (Laplace), on the log scale; each
 /// draw takes parameters from it and effects given them, so that intervals hold
-/// both. Powell MJD (2009) The BOBYQA algorithm for bound constrained optimization
-/// without derivatives. Univ. Cambridge DAMTP 2009/NA06.
+/// both. A loss's own rate differs from its method's; to first order that is one more
+/// linear effect a loss, which is put in at the highest point only: draws take it and
+/// what it does to the other effects from there. Powell MJD (2009) The BOBYQA algorithm for bound
+/// constrained optimization without derivatives. Univ. Cambridge DAMTP 2009/NA06.
 ///
 /// Refuses as read_model; degenerate "likelihood_not_finite". `watch` may stop it.
 SeasonFit fit_season(Model model, const Options& options = {}, const stats::Watch& watch = {});

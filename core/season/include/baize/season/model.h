@@ -62,6 +62,9 @@ struct RunMean {
   double rolls = 0;
 };
 
+/// One row a look.
+using Rows = Eigen::Matrix<double, Eigen::Dynamic, Eigen::Dynamic, Eigen::RowMajor>;
+
 /// A green's records as the model reads them. Matrices have one row a look (or a
 /// run) and one column a loss.
 struct GreenModel {
@@ -76,6 +79,7 @@ struct GreenModel {
   Eigen::MatrixXd share;      ///< looks: share of its rolls that a loss touched, 0 to 1
   Eigen::MatrixXd run_share;  ///< runs: the same of a run
   Eigen::MatrixXd line_share; ///< looks: share of its rolls on each line
+  Rows fixed;                 ///< looks: columns that depend on no parameter, see fixed_columns
   Eigen::MatrixXd within;     ///< sums of squares and products of lines and values within looks
   double log_rolls = 0;       ///< log-determinant that within-look differences add, noise 1
   bool split = false;         ///< some visit saw a loss on part of its rolls only
@@ -104,6 +108,10 @@ struct Model {
 /// "all_scores_equal".
 Model read_model(const green::Records& records, const climate::Weather& weather,
                  units::Day record_end, const Options& options = {});
+
+/// Lines, level at the first look, observers (as contrasts), play, and the value
+/// itself: one row a look.
+Rows fixed_columns(const GreenModel& green, std::size_t observers);
 
 /// How much of a loss on `loss_half` a run or level of `half` sees: 1, 0, or for the
 /// whole green its share of halves.

@@ -23,6 +23,7 @@ struct Priors {
   Prior depth{1.3, 1.0};                     ///< mean depth of a method, points
   Prior log_rate{std::log(0.17), 0.5};       ///< a club's works in general, per growth-day
   double log_rate_between = 0.5;             ///< sd of one method about the club's works
+  double log_rate_within = 0.12;             ///< sd of one loss about its method: shade, soil
   Prior log_level_walk{std::log(0.03), 0.7}; ///< sd of a day's step of the undisturbed level
   Prior log_visit_sd{std::log(0.15), 0.7};   ///< sd of what a whole visit shares
   Prior log_line_sd{std::log(0.10), 0.7};    ///< sd of one line and direction about its green

@@ -27,7 +27,7 @@ using Watch = std::function<bool(double done)>;
 struct Summary {
   Termination termination = Termination::refused;
   std::string message;    ///< one plain sentence
-  units::Problem problem; ///< filled where termination is refused or degenerate
+  units::Problem problem; ///< filled where termination is refused, degenerate or stopped
   int iterations = 0;
   bool usable = false;
 };
