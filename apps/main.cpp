@@ -11,6 +11,7 @@
 #include "print_pdf.h"
 #include "report_page.h"
 #include "serve.h"
+#include "stop.h"
 
 #include <cstdlib>
 #include <iostream>
@@ -96,5 +97,6 @@ int main(int argc, char** argv) {
   ports.author = author();
   ports.default_database = default_database();
   ports.show_progress = ::isatty(STDERR_FILENO) != 0;
+  ports.asked_to_stop = apps::asked_to_stop;
   return cli::run(argc, argv, ports, std::cout, std::cerr);
 }

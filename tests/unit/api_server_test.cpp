@@ -71,6 +71,67 @@ TEST(ApiServer, ASlowAnswerKeepsNobodyWaiting) {
   EXPECT_EQ(body_of(slow.answer()), "GET /slow ");
 }
 
+/// Waits until the request is asked to stop; false after five seconds without.
+bool asked_to_stop(const Request& request) {
+  const auto end = std::chrono::steady_clock::now() + std::chrono::seconds(5);
+  while (!request.stop.stop_requested() && std::chrono::steady_clock::now() < end) {
+    std::this_thread::sleep_for(std::chrono::milliseconds(5));
+  }
+  return request.stop.stop_requested();
+}
+
+TEST(ApiServer, AClientThatGoesAwayStopsItsAnswer) {
+  std::promise<void> begun;
+  std::promise<bool> stopped;
+  Server server([&](const Request& request) {
+    begun.set_value();
+    stopped.set_value(asked_to_stop(request));
+    return echo(request);
+  });
+  {
+    Client client(server.port());
+    client.send(get("/long"));
+    begun.get_future().wait();
+  }
+  EXPECT_TRUE(stopped.get_future().get());
+  EXPECT_TRUE(server.stop());
+}
+
+TEST(ApiServer, AClientThatWaitsIsAnswered) {
+  Server server([&](const Request& request) {
+    std::this_thread::sleep_for(std::chrono::milliseconds(50));
+    return request.stop.stop_requested() ? Response{503, "text/plain", "stopped", true, {}}
+                                         : echo(request);
+  });
+  Client client(server.port());
+  for (int i = 0; i < 3; ++i) {
+    client.send(get("/long"));
+    EXPECT_EQ(status_of(client.answer()), 200);
+  }
+  client.send(get("/one") + get("/two")); // the second is no sign of going away
+  EXPECT_EQ(status_of(client.answer()), 200);
+  EXPECT_EQ(status_of(client.answer()), 200);
+}
+
+TEST(ApiServer, StoppingEndsWhatOutlastsTheGrace) {
+  std::promise<void> begun;
+  std::promise<bool> stopped;
+  baize::api::ServerOptions options;
+  options.grace = std::chrono::milliseconds(50);
+  Server server(
+      [&](const Request& request) {
+        begun.set_value();
+        stopped.set_value(asked_to_stop(request));
+        return echo(request);
+      },
+      options);
+  Client client(server.port());
+  client.send(get("/long"));
+  begun.get_future().wait();
+  EXPECT_TRUE(server.stop());
+  EXPECT_TRUE(stopped.get_future().get());
+}
+
 TEST(ApiServer, PipelinedRequestsAreAnsweredInOrder) {
   Server server(echo);
   Client client(server.port());

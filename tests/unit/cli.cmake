@@ -15,4 +15,4 @@ baize_test(NAME cli_program_test SOURCES ${CMAKE_CURRENT_LIST_DIR}/cli_program_t
 target_compile_definitions(cli_program_test PRIVATE BAIZE_PROGRAM="$<TARGET_FILE:baize>")
 add_dependencies(cli_program_test baize)
 baize_test(NAME cli_methods_test SOURCES ${CMAKE_CURRENT_LIST_DIR}/cli_methods_test.cpp
-           ${cli_parts} USES cli demo)
+           ${CMAKE_CURRENT_LIST_DIR}/cli_season_model_test.cpp ${cli_parts} USES cli demo)

@@ -224,7 +224,8 @@ std::uint64_t body_limit(std::string_view method, std::string_view target) {
     return kOtherLimit;
   }
   const Found found = find(method, parsed->segments);
-  if (found.route != nullptr && found.route->handle == analyse_trial) {
+  if (found.route != nullptr &&
+      (found.route->handle == analyse_trial || found.route->handle == analyse_trial_rolls)) {
     return kTrialLimit;
   }
   if (found.route != nullptr && found.route->handle == hand_in) {

@@ -35,6 +35,7 @@ Answer greens_review(const Call& call);
 Answer season_review(const Call& call);
 Answer season_model(const Call& call);
 Answer report_file(const Call& call);
+Answer season_checks(const Call& call);
 Answer works(const Call& call);
 Answer work_review(const Call& call);
 Answer methods_review(const Call& call);
@@ -51,6 +52,7 @@ Answer import_files(const Call& call);
 Answer import_weather(const Call& call);
 Answer design_trial(const Call& call);
 Answer analyse_trial(const Call& call);
+Answer analyse_trial_rolls(const Call& call);
 
 /// A line of the table of routes.
 struct Route {

@@ -55,6 +55,33 @@ void Connection::close() {
   stream_.close();
 }
 
+void Connection::give_up() {
+  if (vigil_) {
+    vigil_->answer.request_stop();
+  }
+}
+
+/// A readable socket without bytes is one whose other side has closed. Bytes are
+/// the next request: that client waits. Runs on the serving thread, as all here.
+std::shared_ptr<Connection::Vigil> Connection::keep_vigil() {
+  auto vigil = std::make_shared<Vigil>();
+  auto& socket = stream_.socket();
+  socket.async_wait(Tcp::socket::wait_read, [vigil, &socket](const beast::error_code& waited) {
+    if (waited || vigil->over) { // over: the socket may be gone
+      return;
+    }
+    char byte = 0;
+    beast::error_code error;
+    socket.non_blocking(true, error);
+    const std::size_t seen =
+        socket.receive(asio::buffer(&byte, 1), Tcp::socket::message_peek, error);
+    if (seen == 0 && error != asio::error::would_block) {
+      vigil->answer.request_stop();
+    }
+  });
+  return vigil;
+}
+
 asio::awaitable<void> Connection::run() {
   beast::error_code error;
   stream_.socket().set_option(Tcp::no_delay(true), error);
@@ -101,9 +128,14 @@ asio::awaitable<bool> Connection::serve_one() {
     co_return false;
   }
 
-  const Request request = request_of(parser);
+  Request request = request_of(parser);
+  vigil_ = keep_vigil();
+  request.stop = vigil_->answer.get_token();
   Response response = co_await asio::co_spawn(
       hall_.pool.get_executor(), worked_out(hall_.handler, request), asio::use_awaitable);
+  vigil_->over = true;
+  vigil_.reset();
+  stream_.socket().cancel(error);
   const bool keep_alive = parser.get().keep_alive() && !hall_.stopping;
   const int status = response.status;
   const std::size_t bytes = response.send_body ? response.body.size() : 0;

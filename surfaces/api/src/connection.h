@@ -6,6 +6,7 @@
 
 #include <list>
 #include <memory>
+#include <stop_token>
 
 namespace baize::api {
 
@@ -32,8 +33,16 @@ class Connection {
   asio::awaitable<void> run();
   /// Cuts the connection; `run` then ends by itself.
   void close();
+  /// Asks the answer under way to stop.
+  void give_up();
 
  private:
+  /// Asks the answer to stop when the client goes away while it is worked out.
+  struct Vigil {
+    std::stop_source answer;
+    bool over = false;
+  };
+  std::shared_ptr<Vigil> keep_vigil();
   asio::awaitable<bool> serve_one();
   asio::awaitable<bool> read_body(Parser& parser);
   asio::awaitable<bool> send(Response response, const Parser& parser, bool keep_alive);
@@ -45,6 +54,7 @@ class Connection {
   beast::flat_buffer buffer_;
   Hall& hall_;
   std::string address_;
+  std::shared_ptr<Vigil> vigil_;
 };
 
 } // namespace baize::api

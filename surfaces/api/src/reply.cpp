@@ -37,7 +37,7 @@ int status_of(const units::Problem& problem) {
   if (problem.code == "encoding_not_known") {
     return 415;
   }
-  if (problem.code == "database_locked") {
+  if (problem.code == "database_locked" || problem.code == "stopped") {
     return 503;
   }
   const bool of_store = starts_with(problem.code, "database_") || problem.code == "disk_full" ||

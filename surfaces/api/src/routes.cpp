@@ -18,6 +18,7 @@ const std::vector<Route>& routes() {
        true,
        season_model},
       {"GET", "/api/v1/clubs/{club}/years/{year}/report", {"today"}, true, report_file},
+      {"GET", "/api/v1/clubs/{club}/model/checks", {"today"}, true, season_checks},
       {"GET", "/api/v1/clubs/{club}/works", {"today"}, true, works},
       {"GET", "/api/v1/clubs/{club}/works/{work}", {"today"}, true, work_review},
       {"GET",
@@ -51,6 +52,11 @@ const std::vector<Route>& routes() {
        {"treated", "standard", "confidence"},
        false,
        analyse_trial},
+      {"POST",
+       "/api/v1/clubs/{club}/trials/analyse",
+       {"treated", "until", "standard", "confidence", "today"},
+       false,
+       analyse_trial_rolls},
   };
   return table;
 }

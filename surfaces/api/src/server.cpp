@@ -110,7 +110,7 @@ asio::awaitable<void> accept_all(Tcp::acceptor& acceptor, Hall& hall) {
 }
 
 /// Takes no more connections, ends the idle ones, and waits for the answers
-/// under way until the grace is over.
+/// under way until the grace is over; what is still computed then is stopped.
 asio::awaitable<void> wind_up(Tcp::acceptor& acceptor, Hall& hall, asio::io_context& io) {
   beast::error_code error;
   acceptor.close(error);
@@ -122,6 +122,9 @@ asio::awaitable<void> wind_up(Tcp::acceptor& acceptor, Hall& hall, asio::io_cont
   while (!hall.connections.empty() && std::chrono::steady_clock::now() < end) {
     timer.expires_after(std::chrono::milliseconds(10));
     co_await timer.async_wait(asio::redirect_error(asio::use_awaitable, error));
+  }
+  for (Connection* connection : hall.connections) {
+    connection->give_up();
   }
   io.stop();
 }

@@ -3,6 +3,7 @@
 #include "baize/answers/problem.h"
 #include "baize/answers/trial.h"
 #include "baize/api/import_body.h"
+#include "baize/services/trial_rolls.h"
 #include "baize/units/number.h"
 #include "call.h"
 #include "reply.h"
@@ -50,6 +51,17 @@ units::Result<trials::AnalysisOptions> options_of(const Call& call) {
   return options;
 }
 
+Answer said(const services::TrialAnswer& answer) {
+  if (!answer.review) {
+    answers::Json problems = answers::Json::array();
+    for (const units::Problem& problem : answer.problems) {
+      problems.push_back(answers::with_sentence(problem));
+    }
+    return reply(answers::Object().nest("problems", std::move(problems)).done(), 422);
+  }
+  return reply(answers::to_json(*answer.review));
+}
+
 } // namespace
 
 Answer design_trial(const Call& call) {
@@ -83,16 +95,35 @@ Answer analyse_trial(const Call& call) {
     return units::refuse("bad_import", "files", std::to_string(files->size()),
                          "two files: the plan and the records, in this order");
   }
-  const auto answer =
-      services::analyse_trial(files->front(), files->back(), *options, *call.context.trial_files);
-  if (!answer.review) {
-    answers::Json problems = answers::Json::array();
-    for (const units::Problem& problem : answer.problems) {
-      problems.push_back(answers::with_sentence(problem));
-    }
-    return reply(answers::Object().nest("problems", std::move(problems)).done(), 422);
+  return said(
+      services::analyse_trial(files->front(), files->back(), *options, *call.context.trial_files));
+}
+
+Answer analyse_trial_rolls(const Call& call) {
+  if (call.context.trial_files == nullptr) {
+    return no_trials();
   }
-  return reply(answers::to_json(*answer.review));
+  const auto options = options_of(call);
+  const auto files = read_import_body(call.request.body);
+  const auto club = call.context.clubs.club(call.ids.front(), call.change);
+  if (!options || !files || !club) {
+    return tl::unexpected(!options ? options.error() : !files ? files.error() : club.error());
+  }
+  if (files->size() != 1) {
+    return units::refuse("bad_import", "files", std::to_string(files->size()),
+                         "one file: the plan");
+  }
+  services::TrialRollsOptions how{*options, {}};
+  if (const std::string* text = call.query("until")) {
+    auto day = units::parse_iso_day(*text);
+    if (!day) {
+      day.error().field = "until";
+      return tl::unexpected(day.error());
+    }
+    how.until = *day;
+  }
+  return said(services::analyse_trial_rolls(files->front(), (*club)->records, call.today, how,
+                                            *call.context.trial_files));
 }
 
 } // namespace baize::api

@@ -11,7 +11,8 @@ constexpr const char* kAbout =
 constexpr const char* kCodes =
     "The options above go with every command. `baize COMMAND --help` tells more.\n"
     "Exit codes: 0 fine; 1 a problem in the data, nothing was kept; 2 wrong use of the command\n"
-    "line; 3 file, disk, database or server trouble; 4 no such club, green, work, year or file.";
+    "line; 3 file, disk, database or server trouble; 4 no such club, green, work, year or file;\n"
+    "130 stopped by Ctrl-C, no result.";
 
 void add_common(CLI::App& app, Session& session) {
   app.add_option("--db", session.database,

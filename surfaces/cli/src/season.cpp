@@ -17,6 +17,7 @@ struct SeasonOptions {
   int year = 0;
   std::string list = "visits";
   bool model = false;
+  bool check = false;
 };
 
 void print_visits(const Session& session, const services::SeasonReview& season) {
@@ -103,8 +104,12 @@ void tell_season(Session& session, const SeasonOptions& options) {
     return;
   }
   const auto green = green_id(open->records, options.green);
+  if (green && options.check) {
+    tell_season_checks(session, *open);
+    return;
+  }
   if (green && options.model) {
-    tell_season_model(session, open->records, open->weather, *green, options.year);
+    tell_season_model(session, *open, *green, options.year);
     return;
   }
   const auto season = green ? services::season_review(open->records, open->weather, *green,
@@ -144,8 +149,13 @@ void add_season(CLI::App& app, Session& session) {
       ->check(CLI::IsMember({"visits", "works", "losses", "days"}))
       ->capture_default_str()
       ->type_name("LIST");
-  command->add_flag("--model", options->model,
-                    "The year as the season model estimates it, day by day, with a forecast");
+  auto* model =
+      command->add_flag("--model", options->model,
+                        "The year as the season model estimates it, day by day, with a forecast");
+  command
+      ->add_flag("--check", options->check,
+                 "How far the club's model may be trusted; takes four times as long")
+      ->needs(model);
   on_call(*command, session, options, tell_season);
 }
 

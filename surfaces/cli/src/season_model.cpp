@@ -1,7 +1,9 @@
 // One green's year as the season model sees it.
 #include "season_model.h"
 
+#include "baize/answers/season_checks.h"
 #include "baize/answers/season_model.h"
+#include "progress.h"
 #include "table.h"
 
 #include <fmt/format.h>
@@ -59,12 +61,29 @@ void print_observers(const Session& session, const season::SeasonFit& fit) {
   table.print(session);
 }
 
+season::SeasonFit fitted(const Session& session, const OpenClub& club) {
+  Progress progress(session.err, session.ports.show_progress, 0);
+  return services::season_fit(club.records, club.weather, session.ports.today,
+                              watch(session, progress, "fitting the season model"));
+}
+
+void print_leaning(const Session& session, const services::SeasonChecks& checks) {
+  Table table({words("method"), number("beliefs", "times as wide"),
+               number("depth moves", "standard errors"), number("rate moves", "standard errors")});
+  for (const season::Leaning& leaning : checks.checks.leaning) {
+    for (const season::Shift& one : leaning.methods) {
+      table.add({cell(one.method), cell(session, leaning.times, 1), cell(session, one.depth, 2),
+                 cell(session, one.rate, 2)});
+    }
+  }
+  table.print(session);
+}
+
 } // namespace
 
-void tell_season_model(Session& session, const green::Records& records,
-                       const climate::Weather& weather, const std::string& green, int year) {
-  const season::SeasonFit fit = services::season_fit(records, weather, session.ports.today);
-  const auto model = services::season_model(fit, records, green, year);
+void tell_season_model(Session& session, const OpenClub& club, const std::string& green, int year) {
+  const season::SeasonFit fit = fitted(session, club);
+  const auto model = services::season_model(fit, club.records, green, year);
   if (!model) {
     session.refuse(model.error());
   } else if (session.shape() == Shape::json) {
@@ -77,9 +96,28 @@ void tell_season_model(Session& session, const green::Records& records,
     print_works(session, *model, fit);
     session.out << "\nObservers\n";
     print_observers(session, fit);
+    session.out << services::surprises_sentence(season::surprises_of(fit)) << '\n';
     for (const std::string& note : model->notes) {
       session.out << note << '\n';
     }
+  }
+}
+
+void tell_season_checks(Session& session, const OpenClub& club) {
+  const season::SeasonFit fit = fitted(session, club);
+  Progress progress(session.err, session.ports.show_progress, 0);
+  const auto checks = services::season_checks(
+      fit, club.records, club.weather, watch(session, progress, "fitting it three times more"));
+  progress.clear();
+  if (!checks) {
+    session.refuse(checks.error());
+  } else if (session.shape() == Shape::json) {
+    session.print(answers::to_json(*checks));
+  } else if (session.shape() == Shape::csv) {
+    print_leaning(session, *checks);
+  } else {
+    session.out << checks->surprises << '\n' << checks->clocks << '\n' << checks->leaning << "\n\n";
+    print_leaning(session, *checks);
   }
 }
 

@@ -26,6 +26,9 @@ Exit exit_of(const units::Problem& problem) {
                                                      "pages_not_built",
                                                      "no_such_database"};
   const auto begins = [&](std::string_view with) { return problem.code.rfind(with, 0) == 0; };
+  if (problem.code == "stopped") {
+    return Exit::stopped;
+  }
   if (begins("wrong_use")) {
     return Exit::wrong_use;
   }
@@ -36,7 +39,10 @@ Exit exit_of(const units::Problem& problem) {
 }
 
 void Session::refuse(const units::Problem& problem) {
-  err << "baize: " << units::sentence(problem) << '\n';
+  const bool stopped = exit_of(problem) == Exit::stopped;
+  err << "baize: "
+      << (stopped ? "stopped before the end; there is no result." : units::sentence(problem))
+      << '\n';
   if (json) {
     print(answers::with_sentence(problem));
   }

@@ -2,6 +2,7 @@
 #include "baize/answers/trial.h"
 
 #include "baize/answers/problem.h"
+#include "baize/services/trial_rolls.h"
 #include "commands.h"
 #include "files.h"
 #include "table.h"
@@ -26,7 +27,9 @@ struct DesignOptions {
 struct AnalyseOptions {
   std::string plan;
   std::string records;
+  std::string club;
   std::string treated;
+  std::string until;
   double standard = 8;
   double confidence = 0.95;
 };
@@ -94,27 +97,56 @@ void design(Session& session, const DesignOptions& options) {
   }
 }
 
-void analyse(Session& session, const AnalyseOptions& options) {
-  trials::AnalysisOptions how;
-  how.standard = options.standard;
-  how.confidence = options.confidence;
-  if (!options.treated.empty()) {
-    const auto day = units::parse_iso_day(options.treated);
-    if (!day) {
-      session.refuse(day.error());
-      return;
-    }
-    how.treated = *day;
+units::Result<std::optional<units::Day>> day_of(const std::string& text) {
+  if (text.empty()) {
+    return std::optional<units::Day>();
   }
+  return units::parse_iso_day(text).map([](units::Day day) { return std::optional(day); });
+}
+
+/// From the records file, or where there is none from a club's own rolls. Absent: refused.
+std::optional<services::TrialAnswer> answer_of(Session& session, const AnalyseOptions& options,
+                                               const services::TrialRollsOptions& how) {
   const auto plan = read_file(options.plan);
+  if (!plan) {
+    session.refuse(plan.error());
+    return std::nullopt;
+  }
+  const services::ReceivedFile file{bare_name(options.plan), *plan};
+  if (options.records.empty()) {
+    const auto open = open_club(session, options.club);
+    if (!open) {
+      return std::nullopt;
+    }
+    return services::analyse_trial_rolls(file, open->records, session.ports.today, how,
+                                         *session.ports.trial_files);
+  }
   const auto records = read_file(options.records);
-  if (!plan || !records) {
-    session.refuse(plan ? records.error() : plan.error());
+  if (!records) {
+    session.refuse(records.error());
+    return std::nullopt;
+  }
+  return services::analyse_trial(file, {bare_name(options.records), *records}, how.analysis,
+                                 *session.ports.trial_files);
+}
+
+void analyse(Session& session, const AnalyseOptions& options) {
+  const auto treated = day_of(options.treated);
+  const auto until = day_of(options.until);
+  if (!treated || !until) {
+    session.refuse(treated ? until.error() : treated.error());
     return;
   }
-  const auto answer = services::analyse_trial({bare_name(options.plan), *plan},
-                                              {bare_name(options.records), *records}, how,
-                                              *session.ports.trial_files);
+  services::TrialRollsOptions how;
+  how.analysis.treated = *treated;
+  how.analysis.standard = options.standard;
+  how.analysis.confidence = options.confidence;
+  how.until = *until;
+  const auto found = answer_of(session, options, how);
+  if (!found) {
+    return;
+  }
+  const services::TrialAnswer& answer = *found;
   for (const units::Problem& problem : answer.problems) {
     session.refuse(problem);
   }
@@ -177,11 +209,14 @@ void add_trial(CLI::App& app, Session& session) {
   trial->require_subcommand(1);
   add_design(*trial, session);
   auto options = std::make_shared<AnalyseOptions>();
-  CLI::App* command =
-      trial->add_subcommand("analyse", "Compare the treatments of a trial from its two files");
+  CLI::App* command = trial->add_subcommand("analyse", "Compare the treatments of a trial");
   command->add_option("plan", options->plan, "The plan, trial.csv")->required();
-  command->add_option("records", options->records, "The records, trial_records.csv")->required();
+  command->add_option("records", options->records,
+                      "The records, trial_records.csv; left out: the club's own rolls");
+  command->add_option("--club", options->club, "Whose rolls, where the plots are greens or halves")
+      ->type_name("CLUB");
   command->add_option("--treated", options->treated, "Day of the treatment, for days back");
+  command->add_option("--until", options->until, "Last day of the club's rolls that counts");
   command->add_option("--standard", options->standard, "A plot is back at this value or above")
       ->capture_default_str();
   command->add_option("--confidence", options->confidence, "Of intervals and letters")

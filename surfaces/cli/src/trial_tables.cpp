@@ -51,6 +51,18 @@ void print_back(const Session& session, const trials::TimeBack& back) {
   table.print(session.out);
 }
 
+void print_ordinal(const Session& session, const trials::Ordinal& ordinal) {
+  session.out << "\nScores as ranks: odds of a higher one\n";
+  Table table({words("first"), words("second"), number("times as great"), number("from"),
+               number("to"), number("p")});
+  for (const trials::OddsRatio& one : ordinal.pairs) {
+    table.add({cell(one.first), cell(one.second), cell(session, one.odds, 2),
+               cell(session, one.interval.low, 2), cell(session, one.interval.high, 2),
+               cell(session, one.p, 4)});
+  }
+  table.print(session.out);
+}
+
 /// One line a day, table and treatment, for programs.
 void print_csv(const Session& session, const services::TrialAnalysisReview& review) {
   Table table({words("day"), words("of"), words("treatment"), number("mean"), number("plots"),
@@ -93,6 +105,9 @@ void print_analysis(const Session& session, const services::TrialAnalysisReview&
   }
   if (review.analysis.back && review.analysis.back->summary.usable) {
     print_back(session, *review.analysis.back);
+  }
+  if (review.analysis.ordinal.summary.usable) {
+    print_ordinal(session, review.analysis.ordinal);
   }
   session.out << '\n';
   print_notes(session, review.notes);

@@ -210,7 +210,7 @@ function Page(props: { club: string; route: Route }) {
     case "bring":
       return <BringPage club={club} />;
     case "trials":
-      return <TrialsPage />;
+      return <TrialsPage club={club} />;
     case "records":
       return (
         <Load of={of} ask={() => Promise.all([api.visits(club, { ...route, limit: visitsPerPage }), api.greens(club)])}>

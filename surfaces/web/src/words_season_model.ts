@@ -17,9 +17,16 @@ export const seasonModelWords = {
   between: (value: string, low: string, high: string) => `${value} (${low} to ${high})`,
   notBack: (days: number) => `not within ${days}`,
   unknown: "not followed",
+  check: "Check the model",
+  checkNote: "Fits the whole club three times more; takes a few seconds.",
+  moves: "How far depths and rates move with other beliefs, in standard errors",
+  method: "Works",
+  times: "Beliefs, times as wide",
+  depthMoves: "Depth moves",
+  rateMoves: "Rate moves",
   how: "How this was computed",
   formula:
-    "A run's mean = undisturbed level − sum of depth × exp(−rate × growth-days since the work) + observer + play + line + visit + noise. The level walks slowly at random. All greens are fitted at once by a Kalman filter; each band holds 95 % of the draws.",
+    "A run's mean = undisturbed level − sum of depth × exp(−rate × growth-days since the work) + observer + play + line + visit + noise. The level walks slowly at random. All greens are fitted at once by a Kalman filter; each band holds 95 % of the draws. A loss's own rate lies about its method's.",
   calendar: "There is not enough weather, so losses run on calendar days.",
   source:
     "De Jong (1991) Annals of Statistics 19:1073; Durbin and Koopman (2012) Time Series Analysis by State Space Methods; Carter and Kohn (1994) Biometrika 81:541; growth potential of Gelernter and Stowell (2005).",

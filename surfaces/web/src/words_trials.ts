@@ -23,7 +23,7 @@ export const trialsWords = {
     visitSd: "One plot from visit to visit, points",
     wholeSd: "Between whole plots or strips, points",
     plan: "The plan, trial.csv",
-    records: "The records, trial_records.csv",
+    records: "The records, trial_records.csv; left out: the club's own rolls",
     treated: "Day of the treatment",
     standard: "Back at a score of",
   },

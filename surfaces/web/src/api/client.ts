@@ -1,5 +1,5 @@
 import type {
-  ClubName, ConsistencyReview, Fields, GreensReview, MethodsReview, ObserversReview, Refusal, SeasonModel, SeasonReview, VisitDetail, VisitPage, WorkLine, WorkReview,
+  ClubName, ConsistencyReview, Fields, GreensReview, MethodsReview, ObserversReview, Refusal, SeasonChecks, SeasonModel, SeasonReview, VisitDetail, VisitPage, WorkLine, WorkReview,
 } from "./schemas";
 import { words } from "../words";
 
@@ -65,6 +65,7 @@ export const api = {
     get<SeasonReview>(`clubs/${id(club)}/greens/${id(green)}/years/${year}`),
   seasonModel: (club: string, green: string, year: number) =>
     get<SeasonModel>(`clubs/${id(club)}/greens/${id(green)}/years/${year}/model`),
+  seasonChecks: (club: string) => get<SeasonChecks>(`clubs/${id(club)}/model/checks`),
   works: async (club: string) => (await get<{ works: WorkLine[] }>(`clubs/${id(club)}/works`)).works,
   work: (club: string, work: string) => get<WorkReview>(`clubs/${id(club)}/works/${id(work)}`),
   methods: (club: string, { kind, by, definition }: MethodsFilter) =>

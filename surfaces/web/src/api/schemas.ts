@@ -38,6 +38,7 @@ export type Return = Schemas["Return"];
 export type Roll = Schemas["Roll"];
 export type Run = Schemas["Run"];
 export type RunSpeed = Schemas["RunSpeed"];
+export type SeasonChecks = Schemas["SeasonChecks"];
 export type SeasonModel = Schemas["SeasonModel"];
 export type SeasonReview = Schemas["SeasonReview"];
 export type RecordSource = Schemas["Source"];

@@ -15,6 +15,14 @@ export async function drawTrial(request: TrialRequest): Promise<TrialDesign> {
   return body as TrialDesign;
 }
 
+/** Without records: the club's own rolls. */
+export async function compareTrialRolls(
+  club: string, plan: ChosenFile, query: Record<string, string | undefined>,
+): Promise<TrialAnswer> {
+  const files = [{ name: plan.name, content: plan.content }];
+  return answered(await send(`clubs/${encodeURIComponent(club)}/trials/analyse`, query, { files }, [422]));
+}
+
 export async function compareTrial(
   plan: ChosenFile, records: ChosenFile, query: Record<string, string | undefined>,
 ): Promise<TrialAnswer> {
@@ -24,7 +32,10 @@ export async function compareTrial(
     { name: name(plan, "trial.csv"), content: plan.content },
     { name: name(records, "trial_records.csv"), content: records.content },
   ];
-  const { status, body } = await send("trials/analyse", query, { files }, [422]);
+  return answered(await send("trials/analyse", query, { files }, [422]));
+}
+
+function answered({ status, body }: { status: number; body: unknown }): TrialAnswer {
   if (status !== 422) return { is: "compared", analysis: body as TrialAnalysis };
   const problems = (body as { problems?: Remark[] } & Partial<Refusal>).problems;
   if (!problems) throw new Failure((body as Refusal).sentence);

@@ -119,6 +119,23 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/clubs/{club}/model/checks": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** How far the season model may be trusted; three further fits of it, so it takes seconds. */
+        get: operations["seasonChecks"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/clubs/{club}/works": {
         parameters: {
             query?: never;
@@ -414,6 +431,27 @@ export interface paths {
          *     4 MiB. With any problem in them the answer is 422.
          */
         post: operations["analyseTrial"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/clubs/{club}/trials/analyse": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Compare the treatments of a trial from its plan and the club's own rolls.
+         * @description One file, the plan; each plot is a green or a half of its own. Nothing is kept.
+         *     With any problem in it the answer is 422.
+         */
+        post: operations["analyseTrialRolls"];
         delete?: never;
         options?: never;
         head?: never;
@@ -2277,6 +2315,36 @@ export interface operations {
             404: components["responses"]["Refused"];
         };
     };
+    seasonChecks: {
+        parameters: {
+            query?: {
+                /** @description The last day that counts as known. The server's own date when absent. */
+                today?: components["parameters"]["Today"];
+            };
+            header?: never;
+            path: {
+                /** @description Identifier of the club. */
+                club: components["parameters"]["Club"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Each finding with its sentence. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SeasonChecks"];
+                };
+            };
+            304: components["responses"]["Same"];
+            400: components["responses"]["Refused"];
+            404: components["responses"]["Refused"];
+            503: components["responses"]["Refused"];
+        };
+    };
     works: {
         parameters: {
             query?: {
@@ -2846,6 +2914,58 @@ export interface operations {
             413: components["responses"]["Refused"];
             415: components["responses"]["Refused"];
             /** @description The files break rules. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TrialProblems"];
+                };
+            };
+        };
+    };
+    analyseTrialRolls: {
+        parameters: {
+            query?: {
+                /** @description Day of the treatment; absent: the last on which disruptive works differed between the plots. */
+                treated?: string;
+                /** @description Last day that counts; absent: the day before the next disruptive work on a plot, at most 90 days after. */
+                until?: string;
+                /** @description A plot is back at this value or above it. */
+                standard?: number;
+                /** @description Of intervals and letters, above 0 and below 1. */
+                confidence?: number;
+                /** @description The last day that counts as known. The server's own date when absent. */
+                today?: components["parameters"]["Today"];
+            };
+            header?: never;
+            path: {
+                /** @description Identifier of the club. */
+                club: components["parameters"]["Club"];
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ImportRequest"];
+            };
+        };
+        responses: {
+            /** @description The comparison, or why the rolls cannot answer. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TrialAnalysis"];
+                };
+            };
+            400: components["responses"]["Refused"];
+            403: components["responses"]["Refused"];
+            404: components["responses"]["Refused"];
+            413: components["responses"]["Refused"];
+            415: components["responses"]["Refused"];
+            /** @description The plan breaks rules, or does not fit the club. */
             422: {
                 headers: {
                     [name: string]: unknown;

@@ -5,7 +5,7 @@ import { words } from "../words";
 const w = words.trials;
 
 /** A trial before and after: the layout is drawn here, and its records compared. */
-export function TrialsPage() {
+export function TrialsPage(props: { club: string }) {
   return (
     <article>
       <header class="page-head">
@@ -14,7 +14,7 @@ export function TrialsPage() {
         <p class="quiet">{w.caution}</p>
       </header>
       <TrialForm />
-      <TrialCompare />
+      <TrialCompare club={props.club} />
     </article>
   );
 }

@@ -1,5 +1,6 @@
 import { api } from "../api/client";
-import type { Estimate, ModelWork, Return, SeasonModel } from "../api/schemas";
+import { useState } from "preact/hooks";
+import type { Estimate, ModelWork, Return, SeasonChecks, SeasonModel } from "../api/schemas";
 import { middleDay, number } from "../state/format";
 import { useSettings, type Settings } from "../state/settings";
 import { words } from "../words";
@@ -39,11 +40,56 @@ function Model(props: { model: SeasonModel }) {
         <figcaption>{[...(model.clock === "calendar_days" ? [w.calendar] : []), ...model.notes].join(" ")}</figcaption>
       </figure>
       <WorksTable works={model.works.filter((work) => work.day >= first)} growth={model.clock === "growth_days"} />
+      <ModelChecks club={model.club} />
       <Numbers title={w.how}>
         <p>{w.formula}</p>
         <p class="quiet">{w.source}</p>
       </Numbers>
     </>
+  );
+}
+
+/** Asked for only when wanted: it costs the server seconds. */
+function ModelChecks(props: { club: string }) {
+  const [wanted, setWanted] = useState(false);
+  if (!wanted)
+    return (
+      <p>
+        <button type="button" onClick={() => setWanted(true)}>
+          {w.check}
+        </button>{" "}
+        <span class="quiet">{w.checkNote}</span>
+      </p>
+    );
+  return (
+    <Load of={`checks ${props.club}`} ask={() => api.seasonChecks(props.club)}>
+      {(checks) => <CheckFindings checks={checks} />}
+    </Load>
+  );
+}
+
+function CheckFindings(props: { checks: SeasonChecks }) {
+  const { surprises, clocks, leaning } = props.checks;
+  const settings = useSettings();
+  const rows = leaning.fits.flatMap((fit) => fit.methods.map((method) => ({ ...method, times: fit.times })));
+  return (
+    <section>
+      {[surprises, clocks, leaning].map((finding) => finding && <p key={finding.sentence}>{finding.sentence}</p>)}
+      {rows.length > 0 && (
+        <Numbers title={w.moves}>
+          <Table<(typeof rows)[number]>
+            caption={w.moves}
+            rows={rows}
+            columns={[
+              { head: w.method, cell: (row) => row.method },
+              { head: w.times, number: true, cell: (row) => number(row.times, 1, settings) },
+              { head: w.depthMoves, number: true, cell: (row) => number(row.depth, 2, settings) },
+              { head: w.rateMoves, number: true, cell: (row) => number(row.rate, 2, settings) },
+            ]}
+          />
+        </Numbers>
+      )}
+    </section>
   );
 }
 

@@ -1,5 +1,5 @@
 import { useState } from "preact/hooks";
-import { compareTrial, type TrialAnswer } from "../api/trials";
+import { compareTrial, compareTrialRolls, type TrialAnswer } from "../api/trials";
 import { words } from "../words";
 import { TrialResult } from "./trial_result";
 import { AnswerPlace, useAnswer } from "./trial_work";
@@ -8,22 +8,23 @@ import { Said } from "./said";
 const w = words.trials;
 
 /** Plan and records in, the comparison out; nothing is kept on the server. */
-export function TrialCompare() {
+export function TrialCompare(props: { club: string }) {
   const [plan, setPlan] = useState<File>();
   const [records, setRecords] = useState<File>();
   const [treated, setTreated] = useState("");
   const [standard, setStandard] = useState("8");
   const { state, ask } = useAnswer<TrialAnswer>();
-  const compare = async (first: File, second: File) =>
-    compareTrial(
-      { name: first.name, content: await first.text() },
-      { name: second.name, content: await second.text() },
-      { treated, standard: standard.replace(",", ".") },
-    );
-  const file = (label: string, choose: (file: File | undefined) => void) => (
+  const compare = async (first: File, second: File | undefined) => {
+    const planFile = { name: first.name, content: await first.text() };
+    const query = { treated, standard: standard.replace(",", ".") };
+    return second
+      ? compareTrial(planFile, { name: second.name, content: await second.text() }, query)
+      : compareTrialRolls(props.club, planFile, query);
+  };
+  const file = (label: string, required: boolean, choose: (file: File | undefined) => void) => (
     <label>
       <span>{label}</span>
-      <input type="file" accept=".csv,text/csv" required onChange={(event) => choose(event.currentTarget.files?.[0])} />
+      <input type="file" accept=".csv,text/csv" required={required} onChange={(event) => choose(event.currentTarget.files?.[0])} />
     </label>
   );
   return (
@@ -33,11 +34,11 @@ export function TrialCompare() {
         class="trial-form"
         onSubmit={(event) => {
           event.preventDefault();
-          if (plan && records) ask(() => compare(plan, records));
+          if (plan) ask(() => compare(plan, records));
         }}
       >
-        {file(w.fields.plan, setPlan)}
-        {file(w.fields.records, setRecords)}
+        {file(w.fields.plan, true, setPlan)}
+        {file(w.fields.records, false, setRecords)}
         <label>
           <span>{w.fields.treated}</span>
           <input type="date" value={treated} onInput={(event) => setTreated(event.currentTarget.value)} />

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <stop_token>
 #include <string>
 #include <utility>
 #include <vector>
@@ -17,6 +18,9 @@ struct Request {
   std::string content_type;
   std::string if_none_match;
   std::string content_encoding{};
+  /// Asked to stop when nobody waits for the answer any more: long computations
+  /// then end as "stopped".
+  std::stop_token stop{};
 };
 
 /// An answer. Content-Length, Date and Connection are the server's own.

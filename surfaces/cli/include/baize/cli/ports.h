@@ -83,6 +83,9 @@ struct Ports {
   std::string author;           ///< who is at the keyboard
   std::string default_database; ///< where --db is not given
   bool show_progress = false;   ///< the error stream is a terminal
+  /// Whether Ctrl-C was pressed since a long computation first asked. Absent: the
+  /// system ends the program.
+  std::function<bool()> asked_to_stop{};
 };
 
 } // namespace baize::cli

@@ -12,7 +12,8 @@ enum class Exit {
   data_problem = 1, ///< a value or file breaks a rule; nothing was kept
   wrong_use = 2,    ///< the command line itself is wrong
   storage = 3,      ///< file, disk, database or server trouble
-  not_found = 4     ///< no such club, green, work, year or file
+  not_found = 4,    ///< no such club, green, work, year or file
+  stopped = 130     ///< by Ctrl-C: nothing was kept, no result
 };
 
 /// Runs one command line. Results go to `out`, refusals and progress to `err`.
