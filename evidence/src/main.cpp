@@ -13,6 +13,7 @@ int main(int argc, char** argv) {
       {"agreement", baize::evidence::agreement},
       {"censored_times", baize::evidence::censored_times},
       {"local_level", baize::evidence::local_level},
+      {"methods", baize::evidence::methods},
       {"mixed_models", baize::evidence::mixed_models},
       {"recovery_figures", baize::evidence::recovery_figures},
       {"season", baize::evidence::season},

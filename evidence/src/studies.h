@@ -12,6 +12,7 @@ Study censored_times(int worlds);
 Study local_level(int worlds);
 Study season(int worlds);
 Study trial_means(int worlds);
+Study methods(int worlds);
 Study mixed_models(int worlds);
 
 } // namespace baize::evidence

@@ -12,7 +12,8 @@ namespace {
 // 'wasm-unsafe-eval' lets a page run the WebAssembly module that it fetched
 // from 'self'; it allows no script.
 constexpr std::string_view kContentPolicy =
-    "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; style-src 'self'; img-src 'self' data:; "
+    "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; style-src 'self'; img-src 'self' "
+    "data:; "
     "font-src 'self'; connect-src 'self'; manifest-src 'self'; worker-src 'self'; "
     "base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
 
