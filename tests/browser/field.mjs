@@ -67,12 +67,23 @@ export async function phoneIn(folder, settings = {}) {
 
 function touches(page) {
   const counted = { taps: 0 };
-  const at = async (selector) => {
-    const element = typeof selector === "string" ? page.locator(selector).first() : selector;
+  const place = async (element) => {
     await element.waitFor();
     await element.scrollIntoViewIfNeeded();
     const box = await element.boundingBox();
+    if (!box) throw new Error("The element is not attached to the DOM any more");
     return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+  };
+  // The screen may be drawn anew between finding a thing and measuring it: look again.
+  const at = async (selector) => {
+    const element = typeof selector === "string" ? page.locator(selector).first() : selector;
+    for (let again = 4; ; again -= 1) {
+      try {
+        return await place(element);
+      } catch (problem) {
+        if (again === 0 || !/not attached/.test(String(problem))) throw problem;
+      }
+    }
   };
   return {
     counted,
@@ -102,6 +113,12 @@ function touches(page) {
       return this.tap(`.digits .key:nth-child(${value + 1})`);
     },
   };
+}
+
+/** To another screen by its address, and drawn. */
+export async function move(phone, to) {
+  await phone.page.evaluate((hash) => (location.hash = hash), to);
+  await phone.page.evaluate(() => new Promise((drawn) => requestAnimationFrame(() => requestAnimationFrame(drawn))));
 }
 
 /** The first time: the club comes by itself, the observer is chosen. */

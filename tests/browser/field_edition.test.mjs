@@ -2,7 +2,7 @@
 import assert from "node:assert/strict";
 import { createServer } from "node:http";
 import { after, before, test } from "node:test";
-import { firstTime, journal, ownServer, phoneIn } from "./field.mjs";
+import { firstTime, journal, move, ownServer, phoneIn } from "./field.mjs";
 
 let server, phone, between, edition;
 before(async () => {
@@ -40,13 +40,13 @@ test("it waits until the visit is finished and the person says so", async () => 
   edition = "f00d";
   await page.evaluate(async () => (await navigator.serviceWorker.getRegistration()).update());
   await page.waitForFunction(async () => (await navigator.serviceWorker.getRegistration()).waiting !== null);
-  await page.evaluate(() => (location.hash = "kept"));
+  await move({ page }, "kept");
   await page.getByText("Offered again when this visit is finished").waitFor();
   await page.reload();
   await page.locator(".bar").waitFor();
   assert.ok((await shelves(page)).includes(first), "the edition in use is still whole");
   const held = await journal(page);
-  await page.evaluate(() => (location.hash = "summary"));
+  await move({ page }, "summary");
   await page.locator(".summary").waitFor();
   await phone.tap(".thumb .go");
   await page.locator(".next-green").waitFor();

@@ -4,7 +4,7 @@ import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
 import { gzipSync } from "node:zlib";
 import { breaches } from "./baize.mjs";
-import { firstTime, journal, ownServer, phoneIn } from "./field.mjs";
+import { firstTime, journal, move, ownServer, phoneIn } from "./field.mjs";
 
 let server, phone;
 before(async () => {
@@ -61,10 +61,10 @@ for (const [language, theme, hand] of looks) {
     await page.reload();
     await page.locator(".next-green").waitFor();
     for (const place of pages) {
-      await page.evaluate((to) => (location.hash = to), place);
+      await move({ page }, place);
       await look(`${language} ${place}`);
     }
-    await page.evaluate(() => (location.hash = "home"));
+    await move({ page }, "home");
     await phone.tap(".thumb .go");
     await page.locator(".release").waitFor();
     await look(`${language} first ball`);
@@ -78,13 +78,13 @@ for (const [language, theme, hand] of looks) {
     await phone.tap(".thumb .go");
     await phone.inches(4);
     for (const place of visitPages) {
-      await page.evaluate((to) => (location.hash = to), place);
+      await move({ page }, place);
       await look(`${language} ${place}`);
     }
-    await page.evaluate(() => (location.hash = "visit"));
+    await move({ page }, "visit");
     await phone.tap(".line");
     await look(`${language} a ball's marks`);
-    await page.evaluate(() => (location.hash = "summary"));
+    await move({ page }, "summary");
     await page.locator(".summary").waitFor();
     await phone.tap(".thumb .go");
     await page.locator(".next-green").waitFor();
@@ -116,7 +116,7 @@ test("every step is taken back by Undo, to the empty green", async () => {
 
 test("a keyboard does what a thumb does", async () => {
   const { page } = phone;
-  await page.evaluate(() => (location.hash = "home"));
+  await move({ page }, "home");
   await page.waitForTimeout(1100); // no finger came before
   await page.locator(".thumb .go").focus();
   await page.keyboard.press("Enter");

@@ -2,7 +2,7 @@
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
 import { ask } from "./baize.mjs";
-import { firstTime, journal, ownServer, phoneIn } from "./field.mjs";
+import { firstTime, journal, move, ownServer, phoneIn } from "./field.mjs";
 
 let server, club, one, two;
 before(async () => {
@@ -17,7 +17,6 @@ after(async () => {
   for (const phone of [one, two]) await phone?.context.close().catch(() => undefined);
   await server?.end();
 });
-const move = (phone, to) => phone.page.evaluate((hash) => (location.hash = hash), to);
 
 test("in turn on one phone: no score is seen before both are in", async () => {
   const { page } = one;
