@@ -12,10 +12,6 @@ using consistency::Nested;
 using consistency::NestedValue;
 using consistency::VisitFigures;
 
-std::string direction_name(const consistency::RunFigures& run) {
-  return run.direction == green::Direction::out ? "out" : "back";
-}
-
 /// Single balls, or where the club writes totals only the means of runs.
 Nested score_parts(const std::vector<VisitFigures>& visits) {
   std::vector<NestedValue> balls;
@@ -25,7 +21,8 @@ Nested score_parts(const std::vector<VisitFigures>& visits) {
       for (const consistency::RunFigures& run : spot.runs) {
         const std::string green = std::to_string(visit.green);
         for (const double ball : run.balls) {
-          balls.push_back({{green, visit.visit, spot.spot, direction_name(run)}, ball});
+          balls.push_back(
+              {{green, visit.visit, spot.spot, std::string(word(run.direction))}, ball});
         }
         if (run.score) {
           runs.push_back({{green, visit.visit, spot.spot}, *run.score});

@@ -8,13 +8,15 @@ namespace {
 
 using namespace baize;
 
+using answers::word; // beside those that the values bring along
+
 template <class E> void same_words(const std::string& schema) {
   const auto& listed = contract::openapi()["components"]["schemas"][schema]["enum"];
   ASSERT_GE(listed.size(), 2U) << schema;
   for (std::size_t i = 0; i < listed.size(); ++i) {
-    EXPECT_EQ(answers::word(static_cast<E>(i)), listed[i].get<std::string>()) << schema;
+    EXPECT_EQ(word(static_cast<E>(i)), listed[i].get<std::string>()) << schema;
   }
-  EXPECT_EQ(answers::word(static_cast<E>(listed.size())), "") << schema << " has one more";
+  EXPECT_EQ(word(static_cast<E>(listed.size())), "") << schema << " has one more";
 }
 
 TEST(Words, AreThoseOfTheContract) {
@@ -29,15 +31,16 @@ TEST(Words, AreThoseOfTheContract) {
 }
 
 TEST(Words, StandForTheirValues) {
-  EXPECT_EQ(answers::word(green::MarkKind::snake), "snake");
-  EXPECT_EQ(answers::word(green::Direction::back), "back");
-  EXPECT_EQ(answers::word(green::WorkClass::closing), "closing");
-  EXPECT_EQ(answers::word(green::Grass::warm), "warm");
-  EXPECT_EQ(answers::word(speed::SlopeClass::steep), "steep");
-  EXPECT_EQ(answers::word(recovery::DayKind::between_true), "between_true");
-  EXPECT_EQ(answers::word(recovery::Definition::own_level), "own_level");
-  EXPECT_EQ(answers::word(recovery::Censoring::next_work), "next_work");
-  EXPECT_EQ(answers::word(services::Trend::worse), "worse");
+  EXPECT_EQ(word(green::MarkKind::snake), "snake");
+  EXPECT_EQ(word(green::Direction::back), "back");
+  EXPECT_EQ(word(green::WorkClass::closing), "closing");
+  EXPECT_EQ(word(green::ValueType::whole), "whole");
+  EXPECT_EQ(word(green::Grass::warm), "warm");
+  EXPECT_EQ(word(speed::SlopeClass::steep), "steep");
+  EXPECT_EQ(word(recovery::DayKind::between_true), "between_true");
+  EXPECT_EQ(word(recovery::Definition::own_level), "own_level");
+  EXPECT_EQ(word(recovery::Censoring::next_work), "next_work");
+  EXPECT_EQ(word(services::Trend::worse), "worse");
 }
 
 } // namespace

@@ -82,7 +82,7 @@ std::string written(const Gathered& all, const std::string& file, const std::str
 }
 
 std::string run_text(const green::Run& run) {
-  const std::string direction = run.direction == green::Direction::out ? "out" : "back";
+  const std::string direction(word(run.direction));
   return run.spot.empty() ? direction : "spot " + run.spot + " " + direction;
 }
 

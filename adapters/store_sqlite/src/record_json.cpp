@@ -63,9 +63,7 @@ Json rolled(const green::Roll& roll) {
     to["marks"] = Json::array();
     for (const green::Mark& mark : *roll.marks) {
       Json seen;
-      seen["kind"] = mark.kind == green::MarkKind::bobble    ? "bobble"
-                     : mark.kind == green::MarkKind::chatter ? "chatter"
-                                                             : "snake";
+      seen["kind"] = word(mark.kind);
       put(seen, "seconds", mark.seconds);
       to["marks"].push_back(std::move(seen));
     }
@@ -77,7 +75,7 @@ Json rolled(const green::Roll& roll) {
 Json ran(const green::Run& run) {
   Json to;
   put(to, "spot", run.spot);
-  to["direction"] = run.direction == green::Direction::out ? "out" : "back";
+  to["direction"] = word(run.direction);
   to["rolls"] = Json::array();
   for (const green::Roll& roll : run.rolls) {
     to["rolls"].push_back(rolled(roll));

@@ -5,24 +5,6 @@ namespace baize::store_sqlite {
 
 namespace {
 
-const char* word(green::MarkKind kind) {
-  switch (kind) {
-  case green::MarkKind::bobble:
-    return "bobble";
-  case green::MarkKind::chatter:
-    return "chatter";
-  case green::MarkKind::snake:
-    return "snake";
-  }
-  return "";
-}
-
-green::MarkKind mark_kind(const std::string& text) {
-  return text == "bobble"    ? green::MarkKind::bobble
-         : text == "chatter" ? green::MarkKind::chatter
-                             : green::MarkKind::snake;
-}
-
 void insert_roll(Connection& db, std::int64_t visit, int run, int place, const green::Roll& roll) {
   std::optional<int> marks;
   if (roll.marks) {
@@ -43,8 +25,7 @@ void insert_runs(Connection& db, std::int64_t visit, const std::vector<green::Ru
   for (const green::Run& run : runs) {
     db.use("INSERT INTO run (visit, place, spot, direction, total, total_of) "
            "VALUES (?, ?, ?, ?, ?, ?)")
-        .run(visit, place, Blank{run.spot}, run.direction == green::Direction::out ? "out" : "back",
-             run.total, run.total_of);
+        .run(visit, place, Blank{run.spot}, word(run.direction), run.total, run.total_of);
     int number = 0;
     for (const green::Roll& roll : run.rolls) {
       insert_roll(db, visit, place, number++, roll);
@@ -60,7 +41,7 @@ std::vector<green::Mark> read_marks(Connection& db, std::int64_t visit, int run,
   std::vector<green::Mark> marks;
   while (row.next()) {
     green::Mark mark;
-    mark.kind = mark_kind(row.text());
+    mark.kind = green::find_mark_kind(row.text()).value_or(green::MarkKind::snake);
     mark.seconds = row.maybe_real();
     marks.push_back(mark);
   }
@@ -75,7 +56,7 @@ std::vector<green::Run> read_runs(Connection& db, std::int64_t visit) {
   while (row.next()) {
     green::Run run;
     run.spot = row.text();
-    run.direction = row.text() == "out" ? green::Direction::out : green::Direction::back;
+    run.direction = green::find_direction(row.text()).value_or(green::Direction::back);
     run.total = row.maybe_whole();
     run.total_of = row.maybe_whole();
     runs.push_back(std::move(run));

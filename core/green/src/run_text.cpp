@@ -3,7 +3,7 @@
 namespace baize::green {
 
 std::string run_text(const Run& run) {
-  const std::string direction = run.direction == Direction::out ? "out" : "back";
+  const std::string direction(word(run.direction));
   return run.spot.empty() ? direction : "spot " + run.spot + " " + direction;
 }
 

@@ -76,12 +76,14 @@ std::optional<bool> Fields::flag(std::string_view field) {
   return *value->flag();
 }
 
-std::optional<units::Day> Fields::day(std::string_view field) {
+template <class T>
+std::optional<T> Fields::parsed(std::string_view field,
+                                units::Result<T> (*parse)(std::string_view text)) {
   const auto written = maybe_text(field);
   if (!written) {
     return std::nullopt;
   }
-  const auto read = units::parse_iso_day(*written);
+  const auto read = parse(*written);
   if (!read) {
     note(read.error().code, std::string(field), shown(Value{*written}), read.error().rule);
     return std::nullopt;
@@ -89,17 +91,12 @@ std::optional<units::Day> Fields::day(std::string_view field) {
   return *read;
 }
 
+std::optional<units::Day> Fields::day(std::string_view field) {
+  return parsed(field, units::parse_iso_day);
+}
+
 std::optional<units::Minute> Fields::minute(std::string_view field) {
-  const auto written = maybe_text(field);
-  if (!written) {
-    return std::nullopt;
-  }
-  const auto read = units::parse_minute(*written);
-  if (!read) {
-    note(read.error().code, std::string(field), shown(Value{*written}), read.error().rule);
-    return std::nullopt;
-  }
-  return *read;
+  return parsed(field, units::parse_minute);
 }
 
 void Fields::instant(std::string_view field) {
@@ -112,16 +109,14 @@ void Fields::instant(std::string_view field) {
 
 std::optional<green::Direction> Fields::direction(std::string_view field) {
   const auto written = maybe_text(field);
-  if (written == "out") {
-    return green::Direction::out;
+  if (!written) {
+    return std::nullopt;
   }
-  if (written == "back") {
-    return green::Direction::back;
-  }
-  if (written) {
+  const auto direction = green::find_direction(*written);
+  if (!direction) {
     note("not_a_known_word", std::string(field), shown(Value{*written}), "out or back");
   }
-  return std::nullopt;
+  return direction;
 }
 
 std::vector<std::string> Fields::texts(std::string_view field) {

@@ -45,6 +45,9 @@ class Fields {
   const Value* look(std::string_view field);
   void wrong(std::string_view field, const Value& value, const char* rule);
   std::optional<green::Mark> mark(std::string_view field, const Value& value);
+  /// A text in the form that `parse` reads.
+  template <class T>
+  std::optional<T> parsed(std::string_view field, units::Result<T> (*parse)(std::string_view text));
 
   const Thing& thing_;
   std::vector<units::Problem>& problems_;

@@ -8,19 +8,7 @@ namespace {
 
 std::optional<green::MarkKind> mark_kind(const Value* kind) {
   const std::string* word = kind == nullptr ? nullptr : kind->text();
-  if (word == nullptr) {
-    return std::nullopt;
-  }
-  if (*word == "bobble") {
-    return green::MarkKind::bobble;
-  }
-  if (*word == "chatter") {
-    return green::MarkKind::chatter;
-  }
-  if (*word == "snake") {
-    return green::MarkKind::snake;
-  }
-  return std::nullopt;
+  return word == nullptr ? std::nullopt : green::find_mark_kind(*word);
 }
 
 } // namespace

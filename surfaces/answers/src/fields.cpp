@@ -9,18 +9,6 @@ namespace baize::answers {
 
 namespace {
 
-std::string_view type_word(green::ValueType type) {
-  switch (type) {
-  case green::ValueType::number:
-    return "number";
-  case green::ValueType::whole:
-    return "whole";
-  case green::ValueType::word:
-    break;
-  }
-  return "word";
-}
-
 template <class T> Json each(std::span<const T> items, Json (*write)(const T&)) {
   Json all = Json::array();
   for (const T& item : items) {
@@ -31,7 +19,7 @@ template <class T> Json each(std::span<const T> items, Json (*write)(const T&)) 
 
 Json rule(const green::ValueRule& rule) {
   Object object;
-  object.put("type", type_word(rule.type)).put("unit", rule.unit);
+  object.put("type", word(rule.type)).put("unit", rule.unit);
   if (rule.type != green::ValueType::word) {
     object.put("lowest", rule.lowest)
         .put("highest", rule.highest)

@@ -14,9 +14,6 @@ std::string_view pick(const std::array<std::string_view, N>& words, E value) {
 }
 
 constexpr std::array<std::string_view, 2> kGrasses{"cool", "warm"};
-constexpr std::array<std::string_view, 3> kMarkKinds{"bobble", "chatter", "snake"};
-constexpr std::array<std::string_view, 2> kDirections{"out", "back"};
-constexpr std::array<std::string_view, 3> kWorkClasses{"disruptive", "routine", "closing"};
 constexpr std::array<std::string_view, 3> kSlopeClasses{"gentle", "moderate", "steep"};
 constexpr std::array<std::string_view, 5> kDayKinds{"measured_true", "measured_not", "between_true",
                                                     "unmeasured", "closed"};
@@ -30,15 +27,6 @@ constexpr std::array<std::string_view, 4> kTrends{"unknown", "better", "steady",
 
 std::string_view word(green::Grass value) {
   return pick(kGrasses, value);
-}
-std::string_view word(green::MarkKind value) {
-  return pick(kMarkKinds, value);
-}
-std::string_view word(green::Direction value) {
-  return pick(kDirections, value);
-}
-std::string_view word(green::WorkClass value) {
-  return pick(kWorkClasses, value);
 }
 std::string_view word(speed::SlopeClass value) {
   return pick(kSlopeClasses, value);

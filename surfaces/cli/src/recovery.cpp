@@ -31,7 +31,7 @@ void print_lines(const Session& session, const std::vector<services::WorkLine>& 
                number("losses not ended", "greens")});
   for (const services::WorkLine& line : lines) {
     table.add({cell(line.work.id), cell(line.work.day), cell(line.label),
-               cell(std::string(answers::word(line.work_class))), cell(line.greens),
+               cell(std::string(word(line.work_class))), cell(line.greens),
                cell(session, line.mean_depth, 2), cell(interval(line)),
                line.work_class == green::WorkClass::disruptive ? cell(line.censored) : Cell{},
                cell(session, line.mean_score_days, 1),

@@ -45,7 +45,7 @@ void print_works(const Session& session, const services::SeasonReview& season) {
       {words("day"), words("until"), words("work"), words("label"), words("class"), words("half")});
   for (const services::WorkTick& work : season.works) {
     table.add({cell(work.day), cell(work.until), cell(work.work), cell(work.label),
-               cell(std::string(answers::word(work.work_class))), cell(work.half)});
+               cell(std::string(word(work.work_class))), cell(work.half)});
   }
   table.print(session);
 }

@@ -6,34 +6,10 @@ namespace baize::wasm {
 
 namespace {
 
-const char* type_word(green::ValueType type) {
-  switch (type) {
-  case green::ValueType::number:
-    return "number";
-  case green::ValueType::whole:
-    return "whole";
-  case green::ValueType::word:
-    break;
-  }
-  return "word";
-}
-
-const char* class_word(green::WorkClass work_class) {
-  switch (work_class) {
-  case green::WorkClass::disruptive:
-    return "disruptive";
-  case green::WorkClass::closing:
-    return "closing";
-  case green::WorkClass::routine:
-    break;
-  }
-  return "routine";
-}
-
 Json rule_json(const green::ValueRule& rule) {
   const bool counted = rule.type != green::ValueType::word;
   Json json = Json::object();
-  json["type"] = type_word(rule.type);
+  json["type"] = std::string(word(rule.type));
   json["unit"] = std::string(rule.unit);
   json["lowest"] = counted ? Json(rule.lowest) : Json();
   json["highest"] = counted ? Json(rule.highest) : Json();
@@ -57,7 +33,7 @@ Json work_json(const green::WorkKind& kind) {
   Json json = Json::object();
   json["name"] = std::string(kind.name);
   json["title"] = std::string(kind.title);
-  json["work_class"] = class_word(kind.work_class);
+  json["work_class"] = std::string(word(kind.work_class));
   json["parameters"] = Json::array();
   for (const green::ParameterKind& parameter : kind.parameters) {
     json["parameters"].push_back(parameter_json(parameter));

@@ -13,9 +13,7 @@ std::string numbered(const std::string& what, std::size_t place) {
 green::Mark read_mark(Reader& reader) {
   green::Mark mark;
   const std::string kind = reader.need_word("kind", {"bobble", "chatter", "snake"});
-  mark.kind = kind == "snake"     ? green::MarkKind::snake
-              : kind == "chatter" ? green::MarkKind::chatter
-                                  : green::MarkKind::bobble;
+  mark.kind = green::find_mark_kind(kind).value_or(green::MarkKind::bobble);
   mark.seconds = reader.number("seconds");
   return mark;
 }

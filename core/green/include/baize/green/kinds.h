@@ -12,6 +12,8 @@ namespace baize::green {
 // by the build. Order is the files' own, so that forms show it.
 
 enum class ValueType { number, whole, word };
+/// "number", "whole" or "word".
+std::string_view word(ValueType type);
 
 /// What a value may be. Numbers lie from `lowest` to `highest`; words are one
 /// of `words`, or any where that is empty.

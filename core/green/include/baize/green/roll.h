@@ -5,6 +5,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace baize::green {
@@ -13,6 +14,10 @@ namespace baize::green {
 /// Chatter: it vibrates but stays down. Snake: an unexpected sideways move
 /// (break from slope is no snake).
 enum class MarkKind { bobble, chatter, snake };
+/// The word that files, database and interfaces use: "bobble", "chatter", "snake".
+std::string_view word(MarkKind kind);
+/// Absent where the word is none of them.
+std::optional<MarkKind> find_mark_kind(std::string_view word);
 
 struct Mark {
   MarkKind kind = MarkKind::bobble;
@@ -31,6 +36,9 @@ struct Roll {
 };
 
 enum class Direction { out, back };
+/// "out" or "back", likewise.
+std::string_view word(Direction direction);
+std::optional<Direction> find_direction(std::string_view word);
 
 /// The rolls of one direction at a spot. A run may hold only the total of its
 /// rolls' scores; then `rolls` has no scores and `total_of` says how many balls.

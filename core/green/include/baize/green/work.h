@@ -4,6 +4,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace baize::green {
@@ -36,6 +37,8 @@ struct Work {
 /// Disruptive works lower the score and are followed; routine ones do not.
 /// Closing shuts a green to play.
 enum class WorkClass { disruptive, routine, closing };
+/// "disruptive", "routine" or "closing".
+std::string_view word(WorkClass work_class);
 
 /// The class of a work: its own say, else its kind's. Closing kinds stay closing
 /// whatever the work says; unknown kinds are routine (validation has refused them

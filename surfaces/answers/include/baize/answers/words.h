@@ -8,9 +8,6 @@ namespace baize::answers {
 
 /// The word for each value of an enumeration, as the OpenAPI file lists it.
 std::string_view word(green::Grass value);
-std::string_view word(green::MarkKind value);
-std::string_view word(green::Direction value);
-std::string_view word(green::WorkClass value);
 std::string_view word(speed::SlopeClass value);
 std::string_view word(recovery::DayKind value);
 std::string_view word(recovery::Definition value);
