@@ -40,6 +40,11 @@ TEST_F(CliMethods, PartsAndRefuses) {
   EXPECT_EQ(bench.run({"methods", "--club", "moor"}), 4);
 }
 
+TEST_F(CliMethods, BackMeansTheHeadlineWhereNothingIsSaid) {
+  ASSERT_EQ(bench.run({"methods", "--json"}), 0) << bench.err();
+  EXPECT_EQ(nlohmann::json::parse(bench.out())["definition"], "two_running");
+}
+
 TEST_F(CliMethods, JsonIsTheInterfacesOwn) {
   EXPECT_EQ(bench.run({"methods", "--json", "--definition", "own_level"}), 0) << bench.err();
   const auto json = nlohmann::json::parse(bench.out());

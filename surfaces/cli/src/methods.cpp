@@ -11,7 +11,7 @@ namespace {
 struct MethodsOptions {
   std::vector<std::string> clubs;
   services::MethodsQuery query;
-  std::string definition = "at_standard";
+  std::string definition{answers::word(recovery::kHeadline)};
   std::string distribution = "log_logistic";
   std::string list = "methods";
 };

@@ -2416,7 +2416,7 @@ export interface operations {
                 cuts?: string;
                 /** @description Kinds of work, parted by commas: works are parted by whether these were done with them. */
                 alongside?: string;
-                /** @description What back means; at_standard where it is not said. */
+                /** @description What back means; two_running where it is not said. */
                 definition?: components["schemas"]["Definition"];
                 /** @description The last day that counts as known. The server's own date when absent. */
                 today?: components["parameters"]["Today"];
