@@ -52,10 +52,12 @@ void add_visits(Connection& db, const char* where, std::int64_t club, const std:
 
 } // namespace
 
+units::Result<journal::Entry> parse_contents(const std::string& contents) {
+  return entries_json::parse(contents).and_then(entries_json::read_entry);
+}
+
 journal::Entry read_contents(Connection& db, const std::string& contents) {
-  const auto json = entries_json::parse(contents);
-  auto entry = json ? entries_json::read_entry(*json)
-                    : units::Result<journal::Entry>(units::Refusal(json.error()));
+  auto entry = parse_contents(contents);
   if (!entry) {
     fail("database_damaged", "database", db.path(),
          "whole, and an entry of a phone cannot be read; run the doctor and restore the last good "

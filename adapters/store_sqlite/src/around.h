@@ -9,7 +9,9 @@
 
 namespace baize::store_sqlite {
 
-/// An entry from what was kept; fails with "database_damaged".
+/// An entry from what was kept; refuses as entries_json::parse and read_entry.
+units::Result<journal::Entry> parse_contents(const std::string& contents);
+/// The same of a row that must be whole; fails with "database_damaged".
 journal::Entry read_contents(Connection& db, const std::string& contents);
 /// Adds every entry of a thing to `all`, in the order of arrival.
 void entries_of(Connection& db, std::int64_t club, const std::string& thing,

@@ -139,9 +139,7 @@ std::int64_t unreadable_entries(Connection& db) {
     const std::string id = rows.text();
     const std::string kind = rows.text();
     const std::string thing = rows.text();
-    const auto json = entries_json::parse(rows.text());
-    const auto entry = json ? entries_json::read_entry(*json)
-                            : units::Result<journal::Entry>(units::Refusal(json.error()));
+    const auto entry = parse_contents(rows.text());
     const bool same =
         entry && entry->id == id && name(entry->kind) == kind && entry->thing == thing;
     wrong += same ? 0 : 1;
