@@ -64,14 +64,14 @@ std::optional<units::Day> day_of_treatment(const trials::Plan& plan, const green
       }
     }
   }
-  for (auto day = done.rbegin(); day != done.rend(); ++day) {
-    const auto& plots = day->second;
+  std::optional<units::Day> last;
+  for (const auto& [day, plots] : done) {
     if (std::any_of(plots.begin(), plots.end(),
-                    [&](const auto& one) { return one != plots.front(); })) {
-      return day->first;
+                    [&first = plots.front()](const auto& one) { return one != first; })) {
+      last = day;
     }
   }
-  return std::nullopt;
+  return last;
 }
 
 units::Day last_day(const trials::Plan& plan, const green::Records& club, units::Day treated,
@@ -108,6 +108,7 @@ std::vector<trials::Record> records_of(const trials::Plan& plan, const green::Re
     }
   }
   std::vector<trials::Record> records;
+  records.reserve(sums.size());
   for (const auto& [key, sum] : sums) {
     records.push_back({"", plan.plots[key.second].number, key.first, "score", sum.mean(),
                        "rolls of " + units::iso(key.first)});

@@ -49,6 +49,7 @@ double shift(const Estimate& from, const Estimate& to) {
 /// On the log scale, where a rate's draws lie evenly to both sides.
 Estimate log_rate(const SeasonFit& fit, std::size_t method) {
   std::vector<double> logs;
+  logs.reserve(fit.draws.size());
   for (const Draw& draw : fit.draws) {
     logs.push_back(std::log(draw.parameters.rate[method]));
   }

@@ -100,6 +100,7 @@ std::vector<std::optional<double>> heights(const Values& values, const AnalysisO
     return values.by_day.front();
   }
   std::vector<Course> courses;
+  courses.reserve(values.by_day.front().size());
   for (std::size_t i = 0; i < values.by_day.front().size(); ++i) {
     courses.push_back(course_of(values, i));
   }

@@ -45,6 +45,6 @@ struct Analysis {
 /// Everything at once. Refuses "option_out_of_range", "too_few" (no visit after the
 /// treatment) and as analyse_values. The plan has no problem; the values come from
 /// gather(). Evidence: randomised.
-Analysis analyse(const Plan& plan, const Values& values, const AnalysisOptions& options = {});
+Analysis analyse(const Plan& plan, const Values& all, const AnalysisOptions& options = {});
 
 } // namespace baize::trials
