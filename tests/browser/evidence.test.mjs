@@ -71,7 +71,7 @@ test("trials: drawn by lot, then the records compared", async () => {
   await page.getByLabel("The plan").setInputFiles(`${example}trial.csv`);
   await page.getByLabel("The records").setInputFiles(`${example}trial_records.csv`);
   await page.getByRole("button", { name: "Compare" }).click();
-  await page.locator(".trial-answer .answer").nth(1).waitFor();
+  await page.locator(".worked-out .answer").nth(1).waitFor();
   await page.getByLabel("The plan").setInputFiles(`${example}trial_records.csv`);
   await page.getByRole("button", { name: "Compare" }).click();
   await page.getByRole("alert").first().waitFor();

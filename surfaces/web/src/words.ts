@@ -55,6 +55,7 @@ export const words = {
   },
   trials: trialsWords,
   lost: { title: "There is no such page", text: "The address names nothing here.", back: "Go to the greens" },
+  working: "Working it out.",
   failed: {
     title: "This could not be shown",
     unreachable: "The server does not answer; start it again with ./baize and reload this page.",

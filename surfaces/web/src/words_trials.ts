@@ -37,7 +37,6 @@ export const trialsWords = {
   spreadText: "Standard deviations where nothing was done to the plots. The figures given are common practice; better ones come from your own trials.",
   draw: "Draw the layout",
   compare: "Compare",
-  working: "Working it out.",
   map: "Plots as they lie",
   mapLabel: (trial: string) => `Map of the plots of ${trial}; the same is in the table of the walk.`,
   files: "Files to keep",

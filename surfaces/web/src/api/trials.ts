@@ -1,14 +1,10 @@
-import { Failure, send } from "./client";
-import type { Refusal, Remark, TrialAnalysis, TrialDesign, TrialRequest } from "./schemas";
-
-/** A file as the reader chose it. */
-export interface ChosenFile {
-  name: string;
-  content: string;
-}
+import { send } from "./client";
+import { sendFiles, type ChosenFile } from "./files";
+import type { Remark, TrialAnalysis, TrialDesign, TrialRequest } from "./schemas";
 
 /** What the server says of a plan and records: the comparison, or every problem's sentence. */
 export type TrialAnswer = { is: "compared"; analysis: TrialAnalysis } | { is: "problems"; sentences: string[] };
+type Query = Record<string, string | undefined>;
 
 export async function drawTrial(request: TrialRequest): Promise<TrialDesign> {
   const { body } = await send("trials/design", {}, request);
@@ -16,28 +12,21 @@ export async function drawTrial(request: TrialRequest): Promise<TrialDesign> {
 }
 
 /** Without records: the club's own rolls. */
-export async function compareTrialRolls(
-  club: string, plan: ChosenFile, query: Record<string, string | undefined>,
-): Promise<TrialAnswer> {
-  const files = [{ name: plan.name, content: plan.content }];
-  return answered(await send(`clubs/${encodeURIComponent(club)}/trials/analyse`, query, { files }, [422]));
-}
+export const compareTrialRolls = (club: string, plan: ChosenFile, query: Query) =>
+  compared(`clubs/${encodeURIComponent(club)}/trials/analyse`, query, [plan]);
 
-export async function compareTrial(
-  plan: ChosenFile, records: ChosenFile, query: Record<string, string | undefined>,
-): Promise<TrialAnswer> {
+export function compareTrial(plan: ChosenFile, records: ChosenFile, query: Query): Promise<TrialAnswer> {
   // Two files of one name would be refused; the server tells them by their order.
   const name = (file: ChosenFile, otherwise: string) => (plan.name === records.name ? otherwise : file.name);
-  const files = [
+  return compared("trials/analyse", query, [
     { name: name(plan, "trial.csv"), content: plan.content },
     { name: name(records, "trial_records.csv"), content: records.content },
-  ];
-  return answered(await send("trials/analyse", query, { files }, [422]));
+  ]);
 }
 
-function answered({ status, body }: { status: number; body: unknown }): TrialAnswer {
-  if (status !== 422) return { is: "compared", analysis: body as TrialAnalysis };
-  const problems = (body as { problems?: Remark[] } & Partial<Refusal>).problems;
-  if (!problems) throw new Failure((body as Refusal).sentence);
-  return { is: "problems", sentences: problems.map((one) => one.sentence) };
+async function compared(path: string, query: Query, files: ChosenFile[]): Promise<TrialAnswer> {
+  const answer = await sendFiles<TrialAnalysis & { problems?: Remark[] }>(path, query, files);
+  return answer.problems
+    ? { is: "problems", sentences: answer.problems.map((one) => one.sentence) }
+    : { is: "compared", analysis: answer };
 }

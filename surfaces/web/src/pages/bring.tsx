@@ -1,10 +1,11 @@
 import { useState } from "preact/hooks";
-import { bringIn, readFile, type ReceivedFile } from "../api/bring";
+import { bringIn } from "../api/bring";
+import { readFile, type ChosenFile } from "../api/files";
 import type { FileReport, Imported } from "../api/schemas";
 import { BringWeather } from "../parts/bring_weather";
 import { Sentences } from "../parts/sentences";
 import { Table } from "../parts/table";
-import { AnswerPlace, useAnswer } from "../parts/trial_work";
+import { AnswerPlace, useAnswer } from "../parts/answer";
 import { linkTo } from "../state/route";
 import { words } from "../words";
 
@@ -12,7 +13,7 @@ const w = words.bring;
 
 /** Files are looked through as soon as they are chosen; keeping them is a second step. */
 export function BringPage(props: { club: string | undefined }) {
-  const [files, setFiles] = useState<ReceivedFile[]>([]);
+  const [files, setFiles] = useState<ChosenFile[]>([]);
   const { state, ask } = useAnswer<Imported>();
   const look = async (chosen: File[]) => {
     const read = await Promise.all(chosen.map(readFile));

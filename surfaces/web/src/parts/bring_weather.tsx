@@ -1,19 +1,20 @@
 import { useState } from "preact/hooks";
-import { bringWeather, readFile, type ReceivedFile } from "../api/bring";
+import { bringWeather } from "../api/bring";
+import { readFile, type ChosenFile } from "../api/files";
 import type { ImportedWeather } from "../api/schemas";
 import { words } from "../words";
 import { Sentences } from "./sentences";
-import { AnswerPlace, useAnswer } from "./trial_work";
+import { AnswerPlace, useAnswer } from "./answer";
 
 const w = words.bring;
 
 /** The station's daily file: how it is understood is shown, and can be put right. */
 export function BringWeather(props: { club: string }) {
   const { club } = props;
-  const [file, setFile] = useState<ReceivedFile>();
+  const [file, setFile] = useState<ChosenFile>();
   const [map, setMap] = useState("");
   const { state, ask } = useAnswer<ImportedWeather>();
-  const look = async (chosen: ReceivedFile, lines: string, keep: boolean) => {
+  const look = async (chosen: ChosenFile, lines: string, keep: boolean) => {
     const answer = await bringWeather(club, chosen, lines, keep);
     setMap(answer.mapping.join("\n"));
     return answer;

@@ -1,8 +1,9 @@
 import { useState } from "preact/hooks";
+import { readFile } from "../api/files";
 import { compareTrial, compareTrialRolls, type TrialAnswer } from "../api/trials";
 import { words } from "../words";
 import { TrialResult } from "./trial_result";
-import { AnswerPlace, useAnswer } from "./trial_work";
+import { AnswerPlace, useAnswer } from "./answer";
 import { Said } from "./said";
 
 const w = words.trials;
@@ -15,10 +16,10 @@ export function TrialCompare(props: { club: string }) {
   const [standard, setStandard] = useState("8");
   const { state, ask } = useAnswer<TrialAnswer>();
   const compare = async (first: File, second: File | undefined) => {
-    const planFile = { name: first.name, content: await first.text() };
+    const planFile = await readFile(first);
     const query = { treated, standard: standard.replace(",", ".") };
     return second
-      ? compareTrial(planFile, { name: second.name, content: await second.text() }, query)
+      ? compareTrial(planFile, await readFile(second), query)
       : compareTrialRolls(props.club, planFile, query);
   };
   const file = (label: string, required: boolean, choose: (file: File | undefined) => void) => (

@@ -3,7 +3,7 @@ import type { TrialDesign, TrialRequest } from "../api/schemas";
 import { drawTrial } from "../api/trials";
 import { words } from "../words";
 import { TrialPlanView } from "./trial_plan";
-import { AnswerPlace, useAnswer } from "./trial_work";
+import { AnswerPlace, useAnswer } from "./answer";
 
 const w = words.trials;
 
