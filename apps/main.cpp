@@ -5,7 +5,6 @@
 #include "baize/sheets/trial_csv.h"
 #include "baize/store_sqlite/maintenance.h"
 #include "baize/store_sqlite/store.h"
-#include "baize/weather_files/mapping.h"
 #include "baize/weather_files/reader.h"
 #include "clock.h"
 #include "print_pdf.h"
@@ -87,8 +86,6 @@ int main(int argc, char** argv) {
   ports.sheets = &sheets;
   ports.trial_files = &trial_files;
   ports.weather_files = &weather;
-  ports.show_mapping = weather_files::show;
-  ports.correct_mapping = weather_files::corrected;
   ports.serve = apps::serve;
   ports.report_page = apps::report_page;
   ports.print_pdf = apps::print_pdf;

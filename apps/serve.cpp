@@ -7,7 +7,6 @@
 #include "baize/sheets/csv_sheets.h"
 #include "baize/sheets/trial_csv.h"
 #include "baize/store_sqlite/store.h"
-#include "baize/weather_files/mapping.h"
 #include "baize/weather_files/reader.h"
 #include "clock.h"
 #include "report_page.h"
@@ -81,7 +80,7 @@ units::Result<void> serve_store(services::Store& store, std::function<units::Day
   context.trial_files = &trial_files;
   context.report_page = report_page;
   const weather_files::Reader weather_files;
-  context.weather = {&weather_files, weather_files::show, weather_files::corrected};
+  context.weather_files = &weather_files;
   // Another program or another store must not answer from a browser's memory.
   context.edition = fmt::format("{:x}", std::hash<std::string>()(now() + settings.database));
   if (!this_machine_only(settings.address)) {

@@ -42,24 +42,22 @@ class FakeWeatherFiles : public services::WeatherFiles {
     reading.remarks.push_back({"no_row", "day", "2025-04-03", "there", ""});
     return reading;
   }
+  std::vector<std::string> show(const services::WeatherMapping& mapping) const override {
+    return {std::string("decimal=") + mapping.decimal};
+  }
+  units::Result<services::WeatherMapping>
+  corrected(services::WeatherMapping mapping,
+            const std::vector<std::string>& lines) const override {
+    if (lines != std::vector<std::string>{"decimal=,", "header_lines=1"}) {
+      return units::refuse("no_such_setting", "map", lines.front(), "a setting");
+    }
+    mapping.decimal = ',';
+    return mapping;
+  }
 };
 
 struct Weather : ::testing::Test {
-  Weather() {
-    world.context.weather = {
-        &reader,
-        [](const services::WeatherMapping& mapping) {
-          return std::vector<std::string>{std::string("decimal=") + mapping.decimal};
-        },
-        [](services::WeatherMapping mapping,
-           const std::vector<std::string>& lines) -> units::Result<services::WeatherMapping> {
-          if (lines != std::vector<std::string>{"decimal=,", "header_lines=1"}) {
-            return units::refuse("no_such_setting", "map", lines.front(), "a setting");
-          }
-          mapping.decimal = ',';
-          return mapping;
-        }};
-  }
+  Weather() { world.context.weather_files = &reader; }
   baize::api::Response send(const std::string& query, const std::string& content) const {
     const json body{{"files", {{{"name", "station.csv"}, {"content", content}}}}};
     return world.ask("POST", kWeather + query, body.dump());
@@ -102,7 +100,7 @@ TEST_F(Weather, RefusesWhatItCannotRead) {
   const json two{{"files", {{{"name", "a"}, {"content", "x"}}, {{"name", "b"}, {"content", "y"}}}}};
   EXPECT_EQ(world.ask("POST", kWeather, two.dump()).status, 400);
   EXPECT_EQ(world.ask("POST", "/api/v1/clubs/none/weather", two.dump()).status, 400);
-  world.context.weather.files = nullptr;
+  world.context.weather_files = nullptr;
   EXPECT_EQ(json::parse(send("", "good").body)["problem"]["code"], "no_such_service");
 }
 

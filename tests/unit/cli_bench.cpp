@@ -113,6 +113,17 @@ services::WeatherReading ToldWeather::read(const std::string& /*content*/,
   return told;
 }
 
+std::vector<std::string> ToldWeather::show(const services::WeatherMapping& mapping) const {
+  return {"format=" + mapping.format};
+}
+
+units::Result<services::WeatherMapping>
+ToldWeather::corrected(services::WeatherMapping mapping,
+                       const std::vector<std::string>& lines) const {
+  mapping.format = lines.front();
+  return mapping;
+}
+
 Bench::Bench() {
   ports.open_store = [this](const std::string& path,
                             bool create) -> units::Result<std::unique_ptr<services::Store>> {
@@ -124,15 +135,6 @@ Bench::Bench() {
   };
   ports.sheets = &sheets;
   ports.weather_files = &weather;
-  ports.show_mapping = [](const services::WeatherMapping& mapping) {
-    return std::vector<std::string>{"format=" + mapping.format};
-  };
-  ports.correct_mapping =
-      [](services::WeatherMapping mapping,
-         const std::vector<std::string>& lines) -> units::Result<services::WeatherMapping> {
-    mapping.format = lines.front();
-    return mapping;
-  };
   ports.today = contract::day(2026, 12, 31);
   ports.now = "2026-12-31T12:00:00Z";
   ports.author = "tess";

@@ -53,6 +53,9 @@ class ToldWeather : public services::WeatherFiles {
   units::Result<services::WeatherMapping> guess(const std::string& content) const override;
   services::WeatherReading read(const std::string& content,
                                 const services::WeatherMapping& mapping) const override;
+  std::vector<std::string> show(const services::WeatherMapping& mapping) const override;
+  units::Result<services::WeatherMapping>
+  corrected(services::WeatherMapping mapping, const std::vector<std::string>& lines) const override;
 };
 
 /// The whole command line with parts that only pretend.

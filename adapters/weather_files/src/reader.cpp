@@ -1,5 +1,6 @@
 #include "baize/weather_files/reader.h"
 
+#include "baize/weather_files/mapping.h"
 #include "delimited.h"
 #include "ghcn_parts.h"
 #include "text.h"
@@ -91,6 +92,16 @@ services::WeatherReading Reader::read(const std::string& content,
     reading.weather.clear();
   }
   return reading;
+}
+
+std::vector<std::string> Reader::show(const services::WeatherMapping& mapping) const {
+  return weather_files::show(mapping);
+}
+
+units::Result<services::WeatherMapping>
+Reader::corrected(services::WeatherMapping mapping,
+                  const std::vector<std::string>& corrections) const {
+  return weather_files::corrected(std::move(mapping), corrections);
 }
 
 } // namespace baize::weather_files

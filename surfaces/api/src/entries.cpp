@@ -2,10 +2,9 @@
 #include "baize/entries_json/entries.h"
 
 #include "baize/answers/hand_in.h"
-#include "baize/units/number.h"
-#include "call.h"
 #include "guard.h"
 #include "inflate.h"
+#include "query.h"
 #include "reply.h"
 
 namespace baize::api {
@@ -35,25 +34,10 @@ units::Result<std::string> inflated_body(const Call& call) {
                        "gzip, or none");
 }
 
-units::Result<int> whole(const Call& call, const std::string& name, int absent, int least,
-                         int most) {
-  const std::string* text = call.query(name);
-  if (text == nullptr) {
-    return absent;
-  }
-  const auto value = units::parse_whole(*text);
-  if (!value || *value < least || *value > most) {
-    return units::refuse("bad_query", name, *text,
-                         "a whole number from " + std::to_string(least) + " to " +
-                             std::to_string(most));
-  }
-  return *value;
-}
-
 } // namespace
 
 Answer field_kit(const Call& call) {
-  const auto club = call.context.clubs.club(call.ids.front(), call.change);
+  const auto club = club_of(call);
   if (!club) {
     return tl::unexpected(club.error());
   }
@@ -90,8 +74,9 @@ Answer entries_since(const Call& call) {
   constexpr int kGreatest = 2'000'000'000;
   constexpr int kUsual = 1000;
   const auto store = entry_store(call);
-  const auto since = whole(call, "since", 0, 0, kGreatest);
-  const auto limit = whole(call, "limit", kUsual, 1, static_cast<int>(entries_json::kMostEntries));
+  const auto since = whole_of(call, "since", 0, 0, kGreatest);
+  const auto limit =
+      whole_of(call, "limit", kUsual, 1, static_cast<int>(entries_json::kMostEntries));
   if (!store || !since || !limit) {
     return tl::unexpected(!store ? store.error() : !since ? since.error() : limit.error());
   }

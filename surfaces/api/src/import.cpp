@@ -2,21 +2,10 @@
 #include "baize/answers/imported.h"
 #include "baize/api/import_body.h"
 #include "call.h"
-#include "import_query.h"
+#include "query.h"
 #include "reply.h"
 
 namespace baize::api {
-
-units::Result<bool> dry_run_of(const Call& call) {
-  const std::string* text = call.query("dry_run");
-  if (text == nullptr || *text == "false") {
-    return false;
-  }
-  if (*text != "true") {
-    return units::refuse("bad_query", "dry_run", *text, "true or false");
-  }
-  return true;
-}
 
 namespace {
 

@@ -7,8 +7,7 @@
 #include "baize/answers/season_review.h"
 #include "baize/answers/store.h"
 #include "baize/answers/work_review.h"
-#include "baize/units/number.h"
-#include "call.h"
+#include "query.h"
 #include "reply.h"
 
 #include <limits>
@@ -19,48 +18,27 @@ namespace {
 
 using Club = std::shared_ptr<const Snapshot>;
 
-units::Result<Club> club_of(const Call& call) {
-  return call.context.clubs.club(call.ids.front(), call.change);
-}
-
 template <class T> Answer written(const units::Result<T>& result) {
   return result.map([](const T& value) { return reply(answers::to_json(value)); });
 }
 
-units::Result<int> whole(const Call& call, const std::string& name, int absent, int least,
-                         int most) {
-  const std::string* text = call.query(name);
-  if (text == nullptr) {
-    return absent;
-  }
-  const auto value = units::parse_whole(*text);
-  if (!value || *value < least || *value > most) {
-    return units::refuse("bad_query", name, *text,
-                         "a whole number from " + std::to_string(least) + " to " +
-                             std::to_string(most));
-  }
-  return *value;
-}
-
 units::Result<std::optional<units::Period>> period_of(const Call& call) {
-  const std::string* from = call.query("from");
-  const std::string* to = call.query("to");
-  if (from == nullptr && to == nullptr) {
+  const auto from = day_of(call, "from");
+  const auto to = day_of(call, "to");
+  if (!from || !to) {
+    return tl::unexpected(from ? to.error() : from.error());
+  }
+  if (!*from && !*to) {
     return std::nullopt;
   }
   // An open end reaches to the last day a record can have.
-  const auto first = from == nullptr ? units::make_day(1600, 1, 1) : units::parse_iso_day(*from);
-  const auto last = to == nullptr ? units::make_day(2600, 12, 31) : units::parse_iso_day(*to);
-  if (!first || !last) {
-    units::Problem problem = !first ? first.error() : last.error();
-    problem.field = !first ? "from" : "to";
-    return tl::unexpected(problem);
+  const units::Period period{from->value_or(*units::make_day(1600, 1, 1)),
+                             to->value_or(*units::make_day(2600, 12, 31))};
+  if (period.last < period.first) {
+    return units::refuse("bad_query", "to", units::iso(period.last),
+                         "a day not before 'from', which is " + units::iso(period.first));
   }
-  if (*last < *first) {
-    return units::refuse("bad_query", "to", units::iso(*last),
-                         "a day not before 'from', which is " + units::iso(*first));
-  }
-  return units::Period{*first, *last};
+  return period;
 }
 
 } // namespace
@@ -85,9 +63,9 @@ Answer greens_review(const Call& call) {
 }
 
 Answer season_review(const Call& call) {
-  const auto year = units::parse_whole(call.ids[2]);
+  const auto year = year_of(call, 2);
   if (!year) {
-    return units::refuse("bad_target", "year", call.ids[2], "a calendar year");
+    return tl::unexpected(year.error());
   }
   return club_of(call).and_then([&](const Club& club) {
     return written(
@@ -129,8 +107,8 @@ Answer visits(const Call& call) {
     query.green = *green;
   }
   const auto days = period_of(call);
-  const auto offset = whole(call, "offset", 0, 0, std::numeric_limits<int>::max());
-  const auto limit = whole(call, "limit", query.limit, 1, 1000);
+  const auto offset = whole_of(call, "offset", 0, 0, std::numeric_limits<int>::max());
+  const auto limit = whole_of(call, "limit", query.limit, 1, 1000);
   if (!days) {
     return tl::unexpected(days.error());
   }

@@ -2,7 +2,7 @@
 #include "baize/answers/methods_review.h"
 #include "baize/answers/words.h"
 #include "baize/units/number.h"
-#include "call.h"
+#include "query.h"
 #include "reply.h"
 
 namespace baize::api {
@@ -78,7 +78,7 @@ Answer methods_review(const Call& call) {
   if (!query) {
     return tl::unexpected(query.error());
   }
-  const auto club = call.context.clubs.club(call.ids.front(), call.change);
+  const auto club = club_of(call);
   if (!club) {
     return tl::unexpected(club.error());
   }

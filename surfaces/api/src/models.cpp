@@ -2,8 +2,7 @@
 #include "baize/answers/season_checks.h"
 #include "baize/answers/season_model.h"
 #include "baize/api/models_cache.h"
-#include "baize/units/number.h"
-#include "call.h"
+#include "query.h"
 #include "reply.h"
 
 #include <algorithm>
@@ -68,11 +67,11 @@ ModelsCache::checks(const std::shared_ptr<const Snapshot>& club, units::Day toda
 }
 
 Answer season_model(const Call& call) {
-  const auto year = units::parse_whole(call.ids[2]);
+  const auto year = year_of(call, 2);
   if (!year) {
-    return units::refuse("bad_target", "year", call.ids[2], "a calendar year");
+    return tl::unexpected(year.error());
   }
-  const auto club = call.context.clubs.club(call.ids.front(), call.change);
+  const auto club = club_of(call);
   if (!club) {
     return units::Refusal(club.error());
   }
@@ -86,7 +85,7 @@ Answer season_model(const Call& call) {
 }
 
 Answer season_checks(const Call& call) {
-  const auto club = call.context.clubs.club(call.ids.front(), call.change);
+  const auto club = club_of(call);
   if (!club) {
     return units::Refusal(club.error());
   }

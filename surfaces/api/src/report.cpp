@@ -1,7 +1,6 @@
 // The page for the owner, as one file to keep and to send.
 #include "baize/answers/report_data.h"
-#include "baize/units/number.h"
-#include "call.h"
+#include "query.h"
 #include "reply.h"
 
 #include <algorithm>
@@ -25,15 +24,15 @@ std::string file_name(const std::string& club, int year) {
 } // namespace
 
 Answer report_file(const Call& call) {
-  const auto year = units::parse_whole(call.ids[1]);
+  const auto year = year_of(call, 1);
   if (!year) {
-    return units::refuse("bad_target", "year", call.ids[1], "a calendar year");
+    return tl::unexpected(year.error());
   }
   if (!call.context.report_page) {
     return units::refuse("pages_not_built", "program", "baize",
                          "built with its pages, which needs Node.js (BAIZE_WEB)");
   }
-  const auto club = call.context.clubs.club(call.ids[0], call.change);
+  const auto club = club_of(call);
   if (!club) {
     return tl::unexpected(club.error());
   }

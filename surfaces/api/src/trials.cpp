@@ -5,7 +5,7 @@
 #include "baize/api/import_body.h"
 #include "baize/services/trial_rolls.h"
 #include "baize/units/number.h"
-#include "call.h"
+#include "query.h"
 #include "reply.h"
 
 namespace baize::api {
@@ -30,14 +30,11 @@ units::Result<double> number_of(const Call& call, const char* name, double other
 
 units::Result<trials::AnalysisOptions> options_of(const Call& call) {
   trials::AnalysisOptions options;
-  if (const std::string* text = call.query("treated")) {
-    auto day = units::parse_iso_day(*text);
-    if (!day) {
-      day.error().field = "treated";
-      return tl::unexpected(day.error());
-    }
-    options.treated = *day;
+  const auto treated = day_of(call, "treated");
+  if (!treated) {
+    return tl::unexpected(treated.error());
   }
+  options.treated = *treated;
   const auto standard = number_of(call, "standard", options.standard);
   const auto confidence = number_of(call, "confidence", options.confidence);
   if (!standard || !confidence) {
@@ -105,7 +102,7 @@ Answer analyse_trial_rolls(const Call& call) {
   }
   const auto options = options_of(call);
   const auto files = read_import_body(call.request.body);
-  const auto club = call.context.clubs.club(call.ids.front(), call.change);
+  const auto club = club_of(call);
   if (!options || !files || !club) {
     return tl::unexpected(!options ? options.error() : !files ? files.error() : club.error());
   }
@@ -113,17 +110,12 @@ Answer analyse_trial_rolls(const Call& call) {
     return units::refuse("bad_import", "files", std::to_string(files->size()),
                          "one file: the plan");
   }
-  services::TrialRollsOptions how{*options, {}};
-  if (const std::string* text = call.query("until")) {
-    auto day = units::parse_iso_day(*text);
-    if (!day) {
-      day.error().field = "until";
-      return tl::unexpected(day.error());
-    }
-    how.until = *day;
+  const auto until = day_of(call, "until");
+  if (!until) {
+    return tl::unexpected(until.error());
   }
-  return said(services::analyse_trial_rolls(files->front(), (*club)->records, call.today, how,
-                                            *call.context.trial_files));
+  return said(services::analyse_trial_rolls(files->front(), (*club)->records, call.today,
+                                            {*options, *until}, *call.context.trial_files));
 }
 
 } // namespace baize::api

@@ -1,8 +1,9 @@
 // Brings a daily weather file in: understood, shown, corrected, kept.
 #include "baize/answers/imported.h"
 #include "baize/api/import_body.h"
+#include "baize/services/weather_file.h"
 #include "call.h"
-#include "import_query.h"
+#include "query.h"
 #include "reply.h"
 
 #include <sstream>
@@ -28,30 +29,10 @@ std::vector<std::string> corrections(const Call& call) {
   return lines;
 }
 
-units::Result<services::WeatherMapping> mapping_of(const Call& call,
-                                                   const services::ReceivedFile& file) {
-  const auto lines = corrections(call);
-  auto mapping = call.context.weather.files->guess(file.content);
-  if (mapping && !lines.empty()) {
-    mapping = call.context.weather.correct(*mapping, lines);
-  }
-  if (!mapping) {
-    units::Problem problem = mapping.error();
-    problem.place = problem.place.empty() ? file.name : file.name + " " + problem.place;
-    return tl::unexpected(problem);
-  }
-  return mapping;
-}
-
-answers::Imported told(const services::ReceivedFile& file, services::WeatherReading& reading) {
+answers::Imported told(const std::string& name, services::WeatherReading reading) {
   answers::Imported imported;
-  imported.files.push_back({file.name, reading.rows, static_cast<int>(reading.weather.size()),
+  imported.files.push_back({name, reading.rows, static_cast<int>(reading.weather.size()),
                             static_cast<int>(reading.problems.size())});
-  for (auto* problems : {&reading.problems, &reading.remarks}) {
-    for (units::Problem& problem : *problems) {
-      problem.place = file.name + (problem.place.empty() ? "" : " " + problem.place);
-    }
-  }
   imported.problems = std::move(reading.problems);
   imported.remarks = std::move(reading.remarks);
   return imported;
@@ -60,7 +41,7 @@ answers::Imported told(const services::ReceivedFile& file, services::WeatherRead
 } // namespace
 
 Answer import_weather(const Call& call) {
-  if (call.context.weather.files == nullptr) {
+  if (call.context.weather_files == nullptr) {
     return units::refuse("no_such_service", "weather", "",
                          "a server that was given its file formats");
   }
@@ -73,18 +54,18 @@ Answer import_weather(const Call& call) {
     return units::refuse("bad_import", "files", std::to_string(files->size()),
                          "one weather file at a time");
   }
-  const auto club = call.context.clubs.club(call.ids.front(), call.change);
-  const auto mapping = mapping_of(call, files->front());
-  if (!club || !mapping) {
-    return tl::unexpected(club ? mapping.error() : club.error());
+  const auto club = club_of(call);
+  const services::WeatherFiles& reader = *call.context.weather_files;
+  auto file = services::read_weather_file(reader, files->front(), corrections(call));
+  if (!club || !file) {
+    return tl::unexpected(club ? file.error() : club.error());
   }
-  services::WeatherReading reading =
-      call.context.weather.files->read(files->front().content, *mapping);
-  answers::ImportedWeather imported{told(files->front(), reading),
-                                    call.context.weather.show(*mapping)};
+  const climate::Weather weather = file->reading.weather;
+  answers::ImportedWeather imported{told(files->front().name, std::move(file->reading)),
+                                    reader.show(file->mapping)};
   imported.file.dry_run = *dry_run;
   if (imported.file.problems.empty() && !*dry_run) {
-    const auto receipt = call.context.store.keep_weather(call.ids.front(), reading.weather,
+    const auto receipt = call.context.store.keep_weather(call.ids.front(), weather,
                                                          {call.context.author, call.context.now()});
     if (!receipt) {
       return tl::unexpected(receipt.error());

@@ -23,7 +23,7 @@ struct ImportOptions {
 struct Gathered {
   std::vector<services::ReceivedFile> files;
   services::SheetsReading sheets;
-  std::optional<WeatherFile> weather;
+  std::optional<services::WeatherFile> weather;
   bool with_records() const { return !files.empty(); }
   bool good() const { return sheets.good() && (!weather || weather->reading.problems.empty()); }
 };

@@ -62,8 +62,8 @@ answers::Json year_json(int number, const YearSum& year) {
       .done();
 }
 
-void print_json(Session& session, const WeatherFile& file, const std::vector<std::string>& mapping,
-                const std::map<int, YearSum>& years) {
+void print_json(Session& session, const services::WeatherFile& file,
+                const std::vector<std::string>& mapping, const std::map<int, YearSum>& years) {
   answers::Json list = answers::Json::array();
   for (const auto& [number, year] : years) {
     list.push_back(year_json(number, year));
@@ -97,7 +97,7 @@ void tell_weather(Session& session, const WeatherOptions& options) {
   }
   const auto growth = options.grass == "warm" ? climate::kWarmSeason : climate::kCoolSeason;
   const auto years = by_year(file->reading.weather, growth);
-  const auto mapping = session.ports.show_mapping(file->mapping);
+  const auto mapping = session.ports.weather_files->show(file->mapping);
   if (!file->reading.problems.empty()) {
     session.code = Exit::data_problem;
   }

@@ -4,28 +4,14 @@
 
 namespace baize::cli {
 
-units::Result<WeatherFile> read_weather(const Session& session, const std::string& path,
-                                        const std::vector<std::string>& corrections) {
-  const auto content = read_file(path);
+units::Result<services::WeatherFile> read_weather(const Session& session, const std::string& path,
+                                                  const std::vector<std::string>& corrections) {
+  auto content = read_file(path);
   if (!content) {
     return tl::unexpected(content.error());
   }
-  auto mapping = session.ports.weather_files->guess(*content);
-  if (mapping && !corrections.empty()) {
-    mapping = session.ports.correct_mapping(*mapping, corrections);
-  }
-  if (!mapping) {
-    units::Problem problem = mapping.error();
-    problem.place = problem.place.empty() ? bare_name(path) : bare_name(path) + " " + problem.place;
-    return tl::unexpected(problem);
-  }
-  WeatherFile file{*mapping, session.ports.weather_files->read(*content, *mapping)};
-  for (auto* list : {&file.reading.problems, &file.reading.remarks}) {
-    for (units::Problem& problem : *list) {
-      problem.place = bare_name(path) + (problem.place.empty() ? "" : " " + problem.place);
-    }
-  }
-  return file;
+  return services::read_weather_file(*session.ports.weather_files,
+                                     {bare_name(path), std::move(*content)}, corrections);
 }
 
 void add_map(CLI::App& command, std::vector<std::string>& corrections) {

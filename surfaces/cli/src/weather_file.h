@@ -1,17 +1,13 @@
 #pragma once
 
+#include "baize/services/weather_file.h"
 #include "session.h"
 
 namespace baize::cli {
 
-struct WeatherFile {
-  services::WeatherMapping mapping;
-  services::WeatherReading reading;
-};
-
 /// Reads a weather file with its guessed mapping and the user's corrections.
-units::Result<WeatherFile> read_weather(const Session& session, const std::string& path,
-                                        const std::vector<std::string>& corrections);
+units::Result<services::WeatherFile> read_weather(const Session& session, const std::string& path,
+                                                  const std::vector<std::string>& corrections);
 /// Adds --map.
 void add_map(CLI::App& command, std::vector<std::string>& corrections);
 /// Sentences, the first ones only unless all are wanted.

@@ -49,6 +49,12 @@ class WeatherFiles {
   /// Refuses "not_a_weather_file" when no date or no temperature can be found.
   virtual units::Result<WeatherMapping> guess(const std::string& content) const = 0;
   virtual WeatherReading read(const std::string& content, const WeatherMapping& mapping) const = 0;
+  /// A mapping as lines "name=value", the very lines that `corrected` takes.
+  virtual std::vector<std::string> show(const WeatherMapping& mapping) const = 0;
+  /// The mapping with the lines put in, in their order. Refuses a line that is none,
+  /// and settings and values that cannot be.
+  virtual units::Result<WeatherMapping>
+  corrected(WeatherMapping mapping, const std::vector<std::string>& corrections) const = 0;
 };
 
 } // namespace baize::services

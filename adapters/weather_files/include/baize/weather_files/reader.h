@@ -15,6 +15,11 @@ class Reader : public services::WeatherFiles {
   /// With problems, the weather is empty.
   services::WeatherReading read(const std::string& content,
                                 const services::WeatherMapping& mapping) const override;
+  /// As weather_files::show and weather_files::corrected (mapping.h).
+  std::vector<std::string> show(const services::WeatherMapping& mapping) const override;
+  units::Result<services::WeatherMapping>
+  corrected(services::WeatherMapping mapping,
+            const std::vector<std::string>& corrections) const override;
 };
 
 } // namespace baize::weather_files

@@ -21,15 +21,6 @@ struct Asset {
   std::string etag; ///< with its quotes; differs whenever the body does
 };
 
-/// How weather files are read, and their mapping shown and corrected as lines.
-struct WeatherReading {
-  const services::WeatherFiles* files = nullptr; ///< null: weather files are refused
-  std::function<std::vector<std::string>(const services::WeatherMapping&)> show{};
-  std::function<units::Result<services::WeatherMapping>(services::WeatherMapping,
-                                                        const std::vector<std::string>&)>
-      correct{};
-};
-
 /// What the routes stand on. Store and sheets are used from many threads at once.
 struct Context {
   services::Store& store;
@@ -49,7 +40,8 @@ struct Context {
   std::shared_ptr<ModelsCache> models = std::make_shared<ModelsCache>();
   /// Reads and writes the files of trials; null: trials are refused.
   const services::TrialFiles* trial_files = nullptr;
-  WeatherReading weather{};
+  /// Reads weather files; null: they are refused.
+  const services::WeatherFiles* weather_files = nullptr;
   /// A report's data put into its page, one file; null: reports are refused.
   std::function<units::Result<std::string>(const std::string& json)> report_page{};
 };

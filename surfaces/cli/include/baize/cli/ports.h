@@ -65,11 +65,6 @@ struct Ports {
   const services::Sheets* sheets = nullptr;
   const services::TrialFiles* trial_files = nullptr;
   const services::WeatherFiles* weather_files = nullptr;
-  /// A mapping as the lines that `correct_mapping` takes.
-  std::function<std::vector<std::string>(const services::WeatherMapping&)> show_mapping;
-  std::function<units::Result<services::WeatherMapping>(services::WeatherMapping,
-                                                        const std::vector<std::string>&)>
-      correct_mapping;
 
   /// Serves until it is told to stop; says on `out` where.
   std::function<units::Result<void>(const ServeSettings& settings, std::ostream& out)> serve;
