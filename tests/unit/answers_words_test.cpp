@@ -1,6 +1,7 @@
 // Each enumeration's words are those that the OpenAPI file lists, in its order.
 #include "api_contract.h"
 #include "baize/answers/words.h"
+#include "baize/green/kinds.h"
 
 #include <gtest/gtest.h>
 
