@@ -45,6 +45,11 @@ test("a green's year: estimated day by day, with a forecast", async () => {
   await page.goto(at(`greens/${encodeURIComponent(green)}/${year}`));
   const model = await ask(server.url, `clubs/${club}/greens/${encodeURIComponent(green)}/years/${year}/model`);
   await page.getByText(model.sentence).first().waitFor();
+  await page.getByRole("button", { name: "Check the model" }).click();
+  const checks = await ask(server.url, `clubs/${club}/model/checks`);
+  for (const finding of [checks.surprises, checks.clocks, checks.leaning]) {
+    await page.getByText(finding.sentence).first().waitFor();
+  }
   assert.deepEqual(wrong, []);
 });
 
@@ -76,4 +81,22 @@ test("trials: drawn by lot, then the records compared", async () => {
   await page.getByRole("button", { name: "Compare" }).click();
   await page.getByRole("alert").first().waitFor();
   assert.deepEqual(wrong.filter((text) => !/status of 4\d\d/.test(text)), []);
+});
+
+test("trials: a plan alone is compared by the club's own rolls", async () => {
+  const { page, wrong } = await openPage(browser);
+  // Two greens that the club keeps as halves: each half is a plot.
+  const designed = await fetch(`${server.url}/api/v1/trials/design`, {
+    method: "POST",
+    headers: { "Content-Type": "application/json" },
+    body: JSON.stringify({ trial: "halves", treatments: ["narrow", "wide"], blocks: 2, greens: ["4", "11"], halves: ["front", "back"] }),
+  });
+  const { plan_csv } = await designed.json();
+  await page.goto(at("trials"));
+  await page.getByLabel("The plan").setInputFiles({ name: "trial.csv", mimeType: "text/csv", buffer: Buffer.from(plan_csv) });
+  await page.getByLabel("Day of the treatment").fill("2025-05-05");
+  await page.getByRole("button", { name: "Compare" }).click();
+  await page.locator(".worked-out .answer").first().waitFor();
+  await page.getByText("How this was computed").first().click();
+  assert.deepEqual(wrong, []);
 });

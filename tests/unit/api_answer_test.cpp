@@ -30,6 +30,7 @@ const std::vector<Case> kCases{
     {kClub + "/greens/2/years/2025", "SeasonReview"},
     {kClub + "/greens/2/years/2024?today=2024-05-01", "SeasonReview"},
     {kClub + "/greens/2/years/2025/model", "SeasonModel"},
+    {kClub + "/model/checks", "SeasonChecks"},
     {kClub + "/works", "Works"},
     {kClub + "/works/2024%2F1%3Acoring", "WorkReview"},
     {kClub + "/methods", "MethodsReview"},
