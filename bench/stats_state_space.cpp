@@ -1,5 +1,7 @@
 // A season of a green: fit of the local level, and the smoother of a model of
-// three states, each over a year of days.
+// three states, each over a year of days; the local level over ten years of days
+// (bench/peers/level.R compares them with R); the test of what a fit leaves.
+#include "baize/stats/ljung_box.h"
 #include "baize/stats/local_level.h"
 #include "baize/stats/state_space.h"
 
@@ -31,6 +33,49 @@ void fit_year(benchmark::State& state) {
   }
 }
 BENCHMARK(fit_year)->Unit(benchmark::kMillisecond);
+
+constexpr int kTenYears = 3650;
+
+std::vector<LevelReading> ten_years() {
+  std::vector<LevelReading> readings;
+  for (int day = 0; day < kTenYears; ++day) {
+    readings.push_back({static_cast<double>(day), score(day), 1});
+  }
+  return readings;
+}
+
+/// Log-likelihood and smoothed level of every day, variances given.
+void level_of_ten_years(benchmark::State& state) {
+  const std::vector<LevelReading> readings = ten_years();
+  for (auto _ : state) {
+    benchmark::DoNotOptimize(smooth_local_level(readings, {0.1, 0.001}).levels.data());
+  }
+}
+BENCHMARK(level_of_ten_years)->Unit(benchmark::kMillisecond);
+
+/// The variances searched for as well.
+void fit_of_ten_years(benchmark::State& state) {
+  const std::vector<LevelReading> readings = ten_years();
+  for (auto _ : state) {
+    benchmark::DoNotOptimize(fit_local_level(readings).log_likelihood);
+  }
+}
+BENCHMARK(fit_of_ten_years)->Unit(benchmark::kMillisecond);
+
+/// Errors of 19 greens' visits, `range` each.
+void portmanteau(benchmark::State& state) {
+  std::vector<std::vector<double>> series(19);
+  for (std::size_t i = 0; i < series.size(); ++i) {
+    for (int visit = 0; visit < state.range(0); ++visit) {
+      series[i].push_back(score(visit + static_cast<int>(i)) - 7.5);
+    }
+  }
+  for (auto _ : state) {
+    benchmark::DoNotOptimize(ljung_box(series).p);
+  }
+  state.SetItemsProcessed(state.iterations() * 19 * state.range(0));
+}
+BENCHMARK(portmanteau)->Arg(180)->Arg(1800)->Unit(benchmark::kMicrosecond);
 
 StateSpace three_states() {
   StateSpace model;

@@ -40,17 +40,19 @@ void power(benchmark::State& state) {
 }
 BENCHMARK(power)->Arg(4)->Arg(8)->Unit(benchmark::kMillisecond);
 
-/// A season: `range` visits three days apart; scores fall and come back.
-void analyse(benchmark::State& state) {
+/// A season: `visits` three days apart; scores fall and come back. Whole ones are
+/// compared as ranks too.
+void analyse(benchmark::State& state, int visits, bool whole) {
   const trials::Plan plan = *trials::lay_out(design_of(4, 6));
   const units::Day start = *units::make_day(2025, 4, 1);
   stats::Random random(1);
   std::vector<trials::Record> records;
-  for (int visit = 1; visit <= state.range(0); ++visit) {
+  for (int visit = 1; visit <= visits; ++visit) {
     for (const trials::Plot& plot : plan.plots) {
       const double depth = plot.treatment == "t0" ? 0 : 3.0 + (plot.treatment[1] - '0');
       const double score = 8.5 - depth * std::exp(-0.15 * visit) + 0.2 * random.normal();
-      records.push_back({"", plot.number, start + 3 * visit, "score", std::fmin(10, score), ""});
+      records.push_back({"", plot.number, start + 3 * visit, "score",
+                         std::fmin(10, whole ? std::round(score) : score), ""});
     }
   }
   const trials::Values values = *trials::gather(plan, records);
@@ -60,6 +62,9 @@ void analyse(benchmark::State& state) {
     benchmark::DoNotOptimize(trials::analyse(plan, values, options));
   }
 }
-BENCHMARK(analyse)->Arg(8)->Arg(24)->Unit(benchmark::kMillisecond);
+BENCHMARK_CAPTURE(analyse, means_8_visits, 8, false)->Unit(benchmark::kMillisecond);
+BENCHMARK_CAPTURE(analyse, means_24_visits, 24, false)->Unit(benchmark::kMillisecond);
+BENCHMARK_CAPTURE(analyse, with_ranks_8_visits, 8, true)->Unit(benchmark::kMillisecond);
+BENCHMARK_CAPTURE(analyse, with_ranks_24_visits, 24, true)->Unit(benchmark::kMillisecond);
 
 } // namespace
