@@ -105,6 +105,15 @@ TEST_F(ApiEntries, AVisitFromThePhoneToTheRecords) {
   EXPECT_EQ(contract::faults("EntriesFile", body({roll(2, roll_fields())})), "");
 }
 
+TEST_F(ApiEntries, AVisitOfTodayWhereTheDemosCalendarStandsStill) {
+  context_->today = [] { return *units::make_day(2025, 12, 31); };
+  const std::string sent = body({visit(1, visit_fields()), roll(2, roll_fields())});
+  EXPECT_EQ(post(sent)["visits"][0]["state"], "accepted");
+  context_->now = [] { return std::string("2026-04-01T08:00:10Z"); };
+  const json early = post(body({visit(5, {{"day", text("2026-05-02")}}, {1})}));
+  EXPECT_EQ(early["visits"][0]["state"], "refused");
+}
+
 TEST_F(ApiEntries, ConflictsWithBothVersions) {
   post(body({visit(1, visit_fields()), roll(2, roll_fields())}));
   const json receipt =
