@@ -3,6 +3,7 @@ import { afterEach, describe, expect, it } from "vitest";
 import { Acts, type Wanted } from "../../src/field/capture/acts";
 import { Book } from "../../src/field/data/book";
 import { goOf, stepOf } from "../../src/field/capture/step";
+import { Ids } from "../../src/field/data/uuid";
 import type { Session } from "../../src/field/capture/session";
 
 let count = 0;
@@ -54,11 +55,45 @@ describe("the journal", () => {
     await one.acts.score(session, ball, 8);
     await two.acts.score(session, ball, 6);
     const three = await desk(one.name);
-    expect(three.book.thing(ball)?.conflicts[0]?.versions.map((version) => version.value)).toEqual([8, 6]);
+    expect(three.book.thing(ball)?.conflicts[0]?.versions.map((version) => version.value).sort()).toEqual([6, 8]);
+  });
+});
+
+describe("a clock that was set back while the page was closed", () => {
+  it("leaves the order of what was written, and undo takes back no more than the last touch", async () => {
+    let time = Date.UTC(2026, 4, 3, 9);
+    const open = async () => {
+      const book = await Book.open(() => time, "set back");
+      return { book, acts: new Acts(book, () => time) };
+    };
+    const before = await open();
+    const session = await before.acts.start(wanted);
+    const ball = await before.acts.release(session, "out", 1, undefined, undefined);
+    before.book.close();
+    time -= 3_600_000;
+    const { book, acts } = await open();
+    await acts.mark(session, ball, "snake", 1);
+    const ids = book.rows.map((row) => row.entry.id);
+    expect([...ids].sort()).toEqual(ids);
+    await acts.undo(session);
+    expect(acts.seen(session).balls).toMatchObject([{ thing: ball, marks: [] }]);
+    book.close();
   });
 });
 
 describe("undo", () => {
+  it("goes by what was known, where another phone's clock is ahead", async () => {
+    const { acts, book } = await desk();
+    const session = await acts.start(wanted);
+    const ball = await acts.release(session, "out", 1, undefined, undefined);
+    const ahead = new Ids().next(Date.now() + 3_600_000);
+    const over = book.thing(ball)?.heads ?? [];
+    await book.receive("c", [{ id: ahead, phone: "other", at: "2026-05-03T07:10:31.250Z", by: "cd", kind: "roll", thing: ball, set: { score: 5 }, over }], 1);
+    await acts.score(session, ball, 8);
+    await acts.undo(session);
+    expect(acts.seen(session).balls[0]?.score).toBe(5);
+  });
+
   it("goes back over every step, to nothing, and nothing is removed from the journal", async () => {
     const { acts, book } = await desk();
     const session = await acts.start(wanted);

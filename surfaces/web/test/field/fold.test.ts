@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { Entry } from "../../src/field/data/entries";
 import { foldThing } from "../../src/field/data/fold";
-import { uuid } from "../../src/field/data/uuid";
+import { Ids } from "../../src/field/data/uuid";
 
 const entry = (id: string, set: Entry["set"], over: string[] = []): Entry =>
   ({ id, phone: "p", at: "2026-05-03T07:10:31.250Z", by: "ab", kind: "roll", thing: "t", set, over });
@@ -53,14 +53,18 @@ describe("the fold of one thing", () => {
 // RFC 9562, 5.7: 48 bits of milliseconds, version 7, variant 10.
 describe("ids made on the phone", () => {
   it("are of version 7 and carry their time", () => {
-    const made = uuid(Date.UTC(2090, 0, 1));
+    const made = new Ids().next(Date.UTC(2090, 0, 1));
     expect(made).toMatch(/^[0-9a-f]{8}-[0-9a-f]{4}-7[0-9a-f]{3}-[89ab][0-9a-f]{3}-[0-9a-f]{12}$/);
     expect(parseInt(made.replace(/-/g, "").slice(0, 12), 16)).toBe(Date.UTC(2090, 0, 1));
   });
   it("rise within a millisecond, and when the clock goes back", () => {
     const time = Date.UTC(2091, 0, 1);
-    const made = [...Array.from({ length: 5000 }, () => uuid(time)), uuid(time - 60_000), uuid(time - 120_000)];
+    const ids = new Ids();
+    const made = [...Array.from({ length: 5000 }, () => ids.next(time)), ids.next(time - 60_000), ids.next(time - 120_000)];
     expect([...made].sort()).toEqual(made);
     expect(new Set(made).size).toBe(made.length);
+    const opened = new Ids();
+    for (const id of made) opened.after(id);
+    expect(opened.next(time - 180_000) > (made.at(-1) as string)).toBe(true);
   });
 });

@@ -5,8 +5,10 @@ import { coreModule } from "../../scripts/core_module";
 import { coreFrom, type Core } from "../../src/field/core";
 import type { Entry } from "../../src/field/data/entries";
 import { foldThing } from "../../src/field/data/fold";
-import { uuid } from "../../src/field/data/uuid";
+import { Ids } from "../../src/field/data/uuid";
 
+const ids = new Ids();
+const uuid = () => ids.next(Date.now());
 let core: Core;
 beforeAll(async () => {
   core = await coreFrom(readFileSync(coreModule()));

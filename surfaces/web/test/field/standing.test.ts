@@ -61,6 +61,25 @@ describe("where a visit stands", () => {
   });
 });
 
+describe("two visits begun within one minute", () => {
+  it("have a time only where it is known: nobody is at two greens at once", async () => {
+    const { book, acts } = await desk();
+    const began = async (observer: string) => {
+      const session = await acts.start({ ...wanted, observer, mode: "totals" });
+      await acts.total(session, "out", 24, 3);
+      await acts.finish(session);
+      const { from, to } = book.thing(session.visit)?.values ?? {};
+      return [from, to].map((time) => time !== undefined);
+    };
+    clock -= clock % 60_000;
+    expect(await began("ab")).toEqual([true, true]);
+    expect(await began("ab")).toEqual([false, false]);
+    expect(await began("cd")).toEqual([true, true]);
+    clock += 60_000;
+    expect(await began("ab")).toEqual([true, true]);
+  });
+});
+
 describe("a visit without a ball", () => {
   it("is none when it is finished", async () => {
     const { book, acts } = await desk();

@@ -2,7 +2,6 @@ import type { Mark } from "../core_types";
 import type { Book } from "../data/book";
 import type { Deed, Direction, Draft, Fields, VisitFields } from "../data/entries";
 import { lastTouch, takenBack } from "../data/undo";
-import { uuid } from "../data/uuid";
 import { ballsOf, rolling, totalsOf, type Ball } from "./balls";
 import { newCode, sharedId } from "./code";
 import { dayOf, timeOf } from "./clock";
@@ -43,15 +42,16 @@ export class Acts {
     const day = dayOf(this.now());
     const code = wanted.code ?? (wanted.partner ? newCode() : undefined);
     const shared = code ? { shared_rolls: sharedId(day, wanted.green, code) } : {};
+    const from = timeOf(this.now());
     const fields = (observer: string): Fields => ({
       club: wanted.club, green: wanted.green, ...(wanted.half && { half: wanted.half }),
-      observer, day, from: timeOf(this.now()), ...shared,
+      observer, day, ...(this.began(observer, day, from) ? {} : { from }), ...shared,
     });
-    const visit = uuid(this.now());
+    const visit = this.book.id();
     const session: Session = {
       club: wanted.club, visit, observer: wanted.observer, green: wanted.green,
       mode: wanted.mode, spot: wanted.spot, first: wanted.first,
-      ...(wanted.partner && { partner: { visit: uuid(this.now()), observer: wanted.partner } }),
+      ...(wanted.partner && { partner: { visit: this.book.id(), observer: wanted.partner } }),
       ...(wanted.code && { code: wanted.code }),
     };
     const drafts: Draft[] = [{ kind: "visit", thing: visit, by: wanted.observer, set: fields(wanted.observer) }];
@@ -62,9 +62,18 @@ export class Acts {
     return session;
   }
 
+  /**
+   * Did this observer begin another visit within the same minute? Nobody is at
+   * two greens at once: totals are being typed off a sheet, and the time of the
+   * second is not known.
+   */
+  private began(observer: string, day: string, from: string): boolean {
+    return this.book.things("visit").some(({ values }) => values.observer === observer && values.day === day && values.from === from);
+  }
+
   /** The id of a ball that is about to be released. */
   ball(): string {
-    return uuid(this.now());
+    return this.book.id();
   }
 
   private roll(session: Session, ball: string, set: Fields): Draft {
@@ -119,7 +128,7 @@ export class Acts {
   measured(session: Session, direction: Direction, order: number, distance: number) {
     const set = { visit: session.visit, spot: session.spot, direction, order, distance };
     const { extra: _, ...usual } = session;
-    return this.book.write(session.club, "distance", [this.roll(session, uuid(this.now()), set)], session.extra ? { kept: { [sessionKey]: usual } } : {});
+    return this.book.write(session.club, "distance", [this.roll(session, this.book.id(), set)], session.extra ? { kept: { [sessionKey]: usual } } : {});
   }
   removeBall(session: Session, seen: Seen, ball: Ball) {
     const twin = partnerBall(seen.partnerBalls, ball);
@@ -136,7 +145,7 @@ export class Acts {
     const set: Fields = twin
       ? { score }
       : { visit: partner.visit, spot: ball.spot, direction: ball.direction, order: ball.order, score };
-    return this.book.write(session.club, "score", [{ kind: "roll", thing: twin?.thing ?? uuid(this.now()), by: partner.observer, set }]);
+    return this.book.write(session.club, "score", [{ kind: "roll", thing: twin?.thing ?? this.book.id(), by: partner.observer, set }]);
   }
 
   total(session: Session, direction: Direction, total: number, of: number) {
@@ -144,7 +153,7 @@ export class Acts {
     const set: Fields = held
       ? { total, total_of: of }
       : { visit: session.visit, spot: session.spot, direction, total, total_of: of };
-    return this.book.write(session.club, "total", [{ kind: "total", thing: held?.thing ?? uuid(this.now()), by: session.observer, set }]);
+    return this.book.write(session.club, "total", [{ kind: "total", thing: held?.thing ?? this.book.id(), by: session.observer, set }]);
   }
 
   visit(session: Session, deed: Deed, set: VisitFields) {
@@ -155,9 +164,9 @@ export class Acts {
   async finish(session: Session, at = this.now()): Promise<void> {
     if (this.book.thing(session.visit)?.values.done === true) return this.leave();
     const { balls, totals } = this.seen(session);
-    const set: Fields = balls.length + totals.length > 0 ? { done: true, to: timeOf(at) } : { removed: true };
+    const ends = (thing: string): Fields => ({ done: true, ...(this.book.thing(thing)?.values.from != null && { to: timeOf(at) }) });
     const drafts = visitsOf(session).map((thing): Draft => ({
-      kind: "visit", thing, set,
+      kind: "visit", thing, set: balls.length + totals.length > 0 ? ends(thing) : { removed: true },
       by: thing === session.visit ? session.observer : (session.partner?.observer ?? session.observer),
     }));
     await this.book.write(session.club, "finish", drafts, { kept: { [sessionKey]: null, lastSession: session } });
@@ -180,10 +189,10 @@ export class Acts {
   }
 
   async reading(club: string, by: string, set: Fields): Promise<void> {
-    await this.book.write(club, "reading", [{ kind: "reading", thing: uuid(this.now()), by, set }]);
+    await this.book.write(club, "reading", [{ kind: "reading", thing: this.book.id(), by, set }]);
   }
   async work(club: string, by: string, set: Fields): Promise<void> {
-    await this.book.write(club, "work", [{ kind: "work", thing: uuid(this.now()), by, set }]);
+    await this.book.write(club, "work", [{ kind: "work", thing: this.book.id(), by, set }]);
   }
 
   /** What `undo` would take back now. */

@@ -1,7 +1,7 @@
 import { openDB, type DBSchema, type IDBPDatabase } from "idb";
 import type { Deed, Draft, Entry, Row } from "./entries";
 import { foldThing, type Thing } from "./fold";
-import { uuid } from "./uuid";
+import { Ids } from "./uuid";
 
 /** What the server said of one entry. */
 export interface Acknowledged {
@@ -40,6 +40,7 @@ export class Book {
   private readonly byThing = new Map<string, Entry[]>();
   private readonly folded = new Map<string, Thing>();
   private readonly watchers = new Set<() => void>();
+  private readonly ids = new Ids();
   private queue: Promise<unknown> = Promise.resolve();
   changes = 0;
 
@@ -60,6 +61,11 @@ export class Book {
     return book;
   }
 
+  /** An id that was never used, greater than all that this phone made before. */
+  id(): string {
+    return this.ids.next(this.now());
+  }
+
   close(): void {
     this.shelves.close();
   }
@@ -72,11 +78,16 @@ export class Book {
     for (const one of await all.objectStore("received").getAll()) this.received.set(one.id, one);
     const keys = await all.objectStore("kept").getAllKeys();
     const values = await all.objectStore("kept").getAll();
+    await all.done;
     keys.forEach((key, at) => this.kept.set(key, values[at]));
     for (const { entry } of this.received.values()) this.index(entry);
-    for (const { entry } of this.rows) this.index(entry);
+    for (const { entry } of this.rows) {
+      this.index(entry);
+      // Also where the clock was set back while the page was closed.
+      this.ids.after(entry.id);
+    }
     const phone = this.kept.get("phone");
-    this.phone = typeof phone === "string" ? phone : uuid();
+    this.phone = typeof phone === "string" ? phone : this.id();
     if (!phone) await this.keep("phone", this.phone);
   }
 
@@ -104,19 +115,20 @@ export class Book {
 
   private async writeNow(club: string, deed: Deed, drafts: Draft[], more: { undoes?: string; kept?: Record<string, unknown> }) {
     const at = new Date(this.now()).toISOString();
-    const touch = uuid(this.now());
+    const touch = this.id();
     const heads = new Map<string, string[]>();
     const rows = drafts.map(({ kind, thing, by, set }): Omit<Row, "seq"> => {
-      const id = uuid(this.now());
+      const id = this.id();
       const over = heads.get(thing) ?? this.thing(thing)?.heads ?? [];
       heads.set(thing, [id]);
       return { club, deed, touch, entry: { id, phone: this.phone, at, by, kind, thing, set, over }, ...(more.undoes && { undoes: more.undoes }) };
     });
     const shelf = this.shelves.transaction(["entries", "kept"], "readwrite", { durability: "strict" });
-    const added = rows.map((row) => shelf.objectStore("entries").add(row as Row));
-    for (const [key, value] of Object.entries(more.kept ?? {})) void shelf.objectStore("kept").put(value, key);
-    const seqs = await Promise.all(added);
-    await shelf.done;
+    const [seqs] = await Promise.all([
+      Promise.all(rows.map((row) => shelf.objectStore("entries").add(row as Row))),
+      ...Object.entries(more.kept ?? {}).map(([key, value]) => shelf.objectStore("kept").put(value, key)),
+      shelf.done,
+    ]);
     for (const [key, value] of Object.entries(more.kept ?? {})) this.kept.set(key, value);
     rows.forEach((row, place) => {
       this.rows.push({ ...row, seq: seqs[place] as number });
@@ -138,9 +150,11 @@ export class Book {
 
   async acknowledge(answers: Acknowledged[], visits: VisitState[]): Promise<void> {
     const shelf = this.shelves.transaction(["acknowledged", "visits"], "readwrite", { durability: "strict" });
-    for (const one of answers) void shelf.objectStore("acknowledged").put(one);
-    for (const one of visits) void shelf.objectStore("visits").put(one);
-    await shelf.done;
+    await Promise.all([
+      ...answers.map((one) => shelf.objectStore("acknowledged").put(one)),
+      ...visits.map((one) => shelf.objectStore("visits").put(one)),
+      shelf.done,
+    ]);
     for (const one of answers) this.acknowledged.set(one.id, one);
     for (const one of visits) this.visitStates.set(one.visit, one);
     this.changed();
@@ -150,8 +164,7 @@ export class Book {
   async forgetRefusals(): Promise<void> {
     const refused = [...this.acknowledged.values()].filter((one) => !one.kept);
     const shelf = this.shelves.transaction("acknowledged", "readwrite");
-    for (const { id } of refused) void shelf.store.delete(id);
-    await shelf.done;
+    await Promise.all([...refused.map(({ id }) => shelf.store.delete(id)), shelf.done]);
     for (const { id } of refused) this.acknowledged.delete(id);
     this.changed();
   }
@@ -160,9 +173,11 @@ export class Book {
   async receive(club: string, entries: Entry[], next: number): Promise<void> {
     const shelf = this.shelves.transaction(["received", "kept"], "readwrite");
     const key = `next ${club}`;
-    for (const entry of entries) void shelf.objectStore("received").put({ id: entry.id, club, entry });
-    void shelf.objectStore("kept").put(next, key);
-    await shelf.done;
+    await Promise.all([
+      ...entries.map((entry) => shelf.objectStore("received").put({ id: entry.id, club, entry })),
+      shelf.objectStore("kept").put(next, key),
+      shelf.done,
+    ]);
     this.kept.set(key, next);
     for (const entry of entries) {
       this.received.set(entry.id, { club, entry });

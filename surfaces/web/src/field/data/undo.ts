@@ -23,11 +23,23 @@ export function takenBack(book: Book, rows: Row[]): Draft[] {
   for (const { entry } of rows) byThing.set(entry.thing, [...(byThing.get(entry.thing) ?? []), entry]);
   return [...byThing].map(([thing, entries]) => {
     const first = entries[0] as Entry;
-    const earlier = book.entriesOf(thing).filter((entry) => !gone.has(entry.id) && entry.id < first.id);
+    const earlier = under(first, book.entriesOf(thing)).filter((entry) => !gone.has(entry.id));
     if (earlier.length === 0) return { kind: first.kind, thing, by: first.by, set: { removed: true } };
     const before = foldThing([...earlier]).values;
     const fields = new Set(entries.flatMap((entry) => Object.keys(entry.set)));
     const set = Object.fromEntries([...fields].map((field) => [field, field in before ? before[field] : null]));
     return { kind: first.kind, thing, by: first.by, set };
   });
+}
+
+/** What was known of its thing when an entry was written. Clocks of two phones say nothing of that; `over` does. */
+function under(entry: Entry, all: readonly Entry[]): Entry[] {
+  const known = new Set<string>();
+  const open = [...entry.over];
+  for (let id = open.pop(); id !== undefined; id = open.pop()) {
+    if (known.has(id)) continue;
+    known.add(id);
+    open.push(...(all.find((one) => one.id === id)?.over ?? []));
+  }
+  return all.filter((one) => known.has(one.id));
 }

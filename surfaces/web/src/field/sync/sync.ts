@@ -26,22 +26,22 @@ export class Sync {
 
   constructor(private readonly book: Book, private readonly server: Server, private readonly now: () => number = Date.now) {}
 
-  /** One run at a time; asking again during a run makes one more follow. */
+  /** One run at a time; asking again during a run makes one more follow, and that is waited for too. */
   run(): Promise<void> {
-    if (this.running) {
-      this.again = true;
-      return this.running;
-    }
-    this.running = this.all().finally(() => {
+    this.again = this.running !== undefined;
+    this.running ??= this.runs().finally(() => {
       this.running = undefined;
-      this.onTheirWay.clear();
       this.tell();
-      if (this.again) {
-        this.again = false;
-        void this.run();
-      }
     });
     return this.running;
+  }
+
+  private async runs(): Promise<void> {
+    do {
+      this.again = false;
+      await this.all();
+      this.onTheirWay.clear();
+    } while (this.again);
   }
 
   private async all(): Promise<void> {
