@@ -23,6 +23,7 @@ import { Summary } from "./screens/summary";
 import { Visit } from "./screens/visit";
 import { When } from "./screens/when";
 import { Work } from "./screens/work";
+import { keepSending, thisPhone } from "./sync/courier";
 import type { Sync } from "./sync/sync";
 import { wordsOf, type Words } from "./words";
 
@@ -46,32 +47,6 @@ function useHash(): string {
   return hash;
 }
 
-/** Sends when there is something to send: at the start, when the network or the page comes back, and a while after each touch. */
-function useSync(book: Book, sync: Sync) {
-  useEffect(() => {
-    const run = () => void (navigator.onLine !== false && document.visibilityState === "visible" && sync.run());
-    run();
-    addEventListener("online", run);
-    document.addEventListener("visibilitychange", run);
-    let soon: ReturnType<typeof setTimeout> | undefined;
-    let rows = book.rows.length;
-    const unwatch = book.watch(() => {
-      if (book.rows.length === rows) return;
-      rows = book.rows.length;
-      clearTimeout(soon);
-      soon = setTimeout(run, 4000);
-    });
-    const now_and_then = setInterval(() => book.waiting().length > 0 && run(), 60_000);
-    return () => {
-      removeEventListener("online", run);
-      document.removeEventListener("visibilitychange", run);
-      clearInterval(now_and_then);
-      clearTimeout(soon);
-      unwatch();
-    };
-  }, [book, sync]);
-}
-
 export function App(props: { book: Book; acts: Acts; sync: Sync; prefs: Prefs; words: Words }) {
   const { book, acts, sync } = props;
   const [, redraw] = useState(0);
@@ -87,7 +62,7 @@ export function App(props: { book: Book; acts: Acts; sync: Sync; prefs: Prefs; w
     loadCore().then((loaded) => setCore(() => loaded), () => undefined);
     return () => stop.forEach((unwatch) => unwatch());
   }, [book, sync]);
-  useSync(book, sync);
+  useEffect(() => keepSending(book, sync, thisPhone), [book, sync]);
   useEffect(() => {
     document.documentElement.dataset.theme = prefs.theme;
     document.documentElement.dataset.hand = prefs.hand;

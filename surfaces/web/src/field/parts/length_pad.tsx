@@ -28,10 +28,10 @@ export function LengthPad(props: { of: string; start: number; value: number | un
   const now = toSteps(props.value ?? props.start, unit);
   const shownNow = tens === undefined ? length(props.value ?? props.start) : `… ${tens}_`;
   return (
-    <div class="length" role="group" aria-label={words.distance}>
+    <div class="length" role="group" aria-label={`${words.distance}. ${words.pad}`}>
       <div class="length-top">
         <button class="key small" disabled={now <= coarse(unit)} onClick={() => give(now - coarse(unit))}>{far.less}</button>
-        <output class={props.value === undefined && tens === undefined ? "length-now start" : "length-now"} aria-live="polite">{shownNow}</output>
+        <output class={props.value === undefined && tens === undefined ? "length-now start" : "length-now"} aria-live="polite"><small>{words.distance}</small>{shownNow}</output>
         <button class="key small" onClick={() => give(now + coarse(unit))}>{far.more}</button>
       </div>
       <div class={unit === "ft_in" ? "digits inches" : "digits"}>

@@ -5,6 +5,12 @@ import { Frame, Row } from "../parts/frame";
 import { httpServer } from "../sync/server";
 import { Observers } from "./picks";
 
+/** A browser keeps a page for offline use only from a secure address. */
+export function Insecure() {
+  const { words } = useField();
+  return isSecureContext ? null : <p class="notice">{words.first.insecure}</p>;
+}
+
 /** The first time: which club, who you are. Needs the server once. */
 export function First() {
   const { book, words, club, prefs, prefer } = useField();
@@ -32,6 +38,7 @@ export function First() {
   if (club) {
     return (
       <Frame title={words.first.who}>
+        <Insecure />
         <Observers choose={(observer) => prefer({ observer })} />
         <button class="wide plain" onClick={() => go("settings")}>{words.menu.settings}</button>
       </Frame>

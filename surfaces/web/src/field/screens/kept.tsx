@@ -8,6 +8,7 @@ import { askForRoom, handOver, handOverFile, type Room } from "../phone";
 import { visitLines, type VisitLine } from "../sync/visit_state";
 import { takeUpdate, useUpdate } from "../worker/offer";
 import { Conflicts } from "./conflicts";
+import { Insecure } from "./first";
 import { Loose } from "./loose";
 import { greenName } from "./title";
 
@@ -27,6 +28,7 @@ export function Kept() {
         {sync.state === "offline" ? w.offline : sync.state === "refused" ? `${w.refusedAll} ${sync.reason}` : sync.lastDone ? w.lastDone(timeOf(sync.lastDone)) : w.never}
       </p>
       <Skew />
+      <Insecure />
       {update && (
         <section class="notice">
           <h2>{w.update}</h2>
@@ -40,6 +42,8 @@ export function Kept() {
       {refused && <button class="wide" onClick={async () => (await book.forgetRefusals(), void sync.run())}>{w.retry}</button>}
       {club && <button class="wide" onClick={() => void handOver(handOverFile(book, club.club.id, Date.now()))}>{w.share}</button>}
       <a class="wide" href="raw.html">{w.raw}</a>
+      {/* Only Safari on a phone tells whether it was opened from the home screen. */}
+      {(navigator as { standalone?: boolean }).standalone === false && <p class="notice">{w.homeScreen}</p>}
       <p class="quiet">
         {room && (room.promised ? w.safe : w.unsafe)} {room?.usedMb !== undefined && room.roomMb !== undefined && w.space(number(room.usedMb, 1), number(room.roomMb / 1000, 1))}
       </p>

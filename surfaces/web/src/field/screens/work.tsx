@@ -78,8 +78,8 @@ function Details({ kind }: { kind: WorkKind }) {
       <h2>{words.work.greens}</h2>
       <div class="keys" style={{ "--columns": 5 }} role="group" aria-label={words.work.greens}>
         <button class="key span" aria-pressed={greens.length === 0} onClick={() => setGreens([])}>{words.work.all}</button>
-        {club?.greens.map(({ id }) => (
-          <button key={id} class="key" aria-pressed={greens.includes(id)} onClick={() => setGreens(greens.includes(id) ? greens.filter((one) => one !== id) : [...greens, id])}>{id}</button>
+        {club?.greens.map(({ id, name }) => (
+          <button key={id} class={id.length > 3 ? "key wider" : "key"} aria-pressed={greens.includes(id)} onClick={() => setGreens(greens.includes(id) ? greens.filter((one) => one !== id) : [...greens, id])}>{id.length > 3 ? name : id}</button>
         ))}
       </div>
       {kind.parameters.length > 0 && <h2>{words.work.details}</h2>}
