@@ -109,6 +109,7 @@ void Outcomes::decide_single(const Around& around, journal::Kind kind,
 }
 
 Decision Outcomes::decide(const Around& around) {
+  *this = Outcomes(club_, last_day_); // a call before this one was taken back
   const journal::MadeRecords made = journal::records(journal::fold(around.entries()));
   decision_.records.club.id = club_;
   for (const journal::MadeVisit& visit : made.visits) {

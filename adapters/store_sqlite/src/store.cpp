@@ -1,10 +1,13 @@
 #include "baize/store_sqlite/store.h"
 
 #include "entry_rows.h"
+#include "group.h"
 #include "load.h"
 #include "open.h"
-#include "queue.h"
 #include "weather_rows.h"
+
+#include <atomic>
+#include <type_traits>
 
 namespace baize::store_sqlite {
 
@@ -13,18 +16,26 @@ class SqliteStore::Inside {
   Inside(const std::string& path, const Options& options)
       : path_(path), options_(options), writer_(open_database(path, options)) {}
 
-  /// One write: all of what f does, or nothing of it.
-  template <class F> auto write(const F& f) {
-    const Queue::Turn turn(queue_);
+  /// One write: all of what f does, or nothing of it. With `shares` it may stand
+  /// in one transaction with others that wait beside it.
+  template <class F> auto write(const F& f, bool shares = false) {
+    using Told = std::invoke_result_t<F, Connection&, bool&>;
     return guarded([&] {
-      Transaction transaction(*writer_, Transaction::Kind::write);
-      bool changed = false;
-      auto told = f(*writer_, changed);
-      if (changed) {
-        transaction.commit();
+      std::optional<Told> told;
+      Write one{[&](Connection& db, bool& changed) { told = f(db, changed); }, shares};
+      queue_.pass(one, [&](const std::vector<Write*>& group) {
+        commits_ += write_group(*writer_, group);
+        writes_ += static_cast<std::int64_t>(group.size());
+      });
+      if (one.error) {
+        std::rethrow_exception(one.error);
       }
-      return told;
+      return std::move(*told);
     });
+  }
+
+  WriteFigures figures() const {
+    return {static_cast<std::int64_t>(queue_.waiting()), writes_, commits_};
   }
 
   /// One reading of one state of the database.
@@ -59,6 +70,8 @@ class SqliteStore::Inside {
   Options options_;
   Queue queue_;
   std::unique_ptr<Connection> writer_;
+  std::atomic<std::int64_t> writes_ = 0;
+  std::atomic<std::int64_t> commits_ = 0;
   std::mutex mutex_;
   std::vector<std::unique_ptr<Connection>> idle_;
 };
@@ -72,6 +85,10 @@ units::Result<std::unique_ptr<SqliteStore>> SqliteStore::open(const std::string&
 
 SqliteStore::SqliteStore(std::unique_ptr<Inside> inside) : inside_(std::move(inside)) {}
 SqliteStore::~SqliteStore() = default;
+
+WriteFigures SqliteStore::figures() const {
+  return inside_->figures();
+}
 
 units::Result<std::vector<services::ClubName>> SqliteStore::clubs() {
   return inside_->read([](Connection& db) {
@@ -138,13 +155,14 @@ units::Result<std::int64_t> SqliteStore::change_number() {
 units::Result<services::KeptEntries>
 SqliteStore::keep_entries(const std::string& club, const std::vector<journal::Entry>& entries,
                           const services::Author& author, const services::Decide& decide) {
-  return inside_->write([&](Connection& db, bool& changed) {
+  const auto work = [&](Connection& db, bool& changed) {
     known_club(db, club);
     Writing to(db, club, author);
     services::KeptEntries kept = store_sqlite::keep_entries(to, entries, decide);
     changed = to.changed();
     return kept;
-  });
+  };
+  return inside_->write(work, true);
 }
 
 units::Result<services::EntriesPage> SqliteStore::entries_since(const std::string& club,

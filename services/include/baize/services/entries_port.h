@@ -64,9 +64,10 @@ class EntryStore {
   virtual ~EntryStore() = default;
 
   /// Entries and what they come to, in one transaction: all of it on disk when
-  /// this returns, or none. `decide` is called once, inside, so that no other
-  /// write comes between what it sees and what it decides; it must not call the
-  /// store. Entries must be canonical and pass journal::check. Refuses
+  /// this returns, or none. `decide` is called inside, so that no other write comes
+  /// between what it sees and what it decides; it must not call the store. It may
+  /// be called again, from the start, when the disk took the write back: the last
+  /// call holds. Entries must be canonical and pass journal::check. Refuses
   /// "no_such_club".
   virtual units::Result<KeptEntries> keep_entries(const std::string& club,
                                                   const std::vector<journal::Entry>& entries,

@@ -2,6 +2,7 @@
 
 #include "baize/services/entries_port.h"
 
+#include <cstdint>
 #include <memory>
 #include <string>
 
@@ -15,11 +16,19 @@ struct Options {
   int largest_pages = 0;  ///< upper limit of the file in pages of 4096 bytes; 0: the disk's own
 };
 
+/// How busy the writing is.
+struct WriteFigures {
+  std::int64_t waiting = 0; ///< writes that stand in the queue now
+  std::int64_t writes = 0;  ///< done since opening, with those that changed nothing or failed
+  std::int64_t commits = 0; ///< waits for the disk; fewer where hand-ins shared one
+};
+
 /// services::Store in one SQLite file (write-ahead log, every commit on disk
 /// before it is reported). Raw records are never changed or removed: a
 /// correction is a new revision, and triggers refuse anything else. May be used
 /// from many threads: writes stand in a queue, readers have connections of
 /// their own and see the state before or after a write, never the middle.
+/// Hand-ins of entries that wait behind one another share one commit.
 ///
 /// The source (file and line) of a record is kept with each revision but is no
 /// part of its contents: the same record read from another line adds nothing.
@@ -34,6 +43,7 @@ class SqliteStore : public services::Store, public services::EntryStore {
   static units::Result<std::unique_ptr<SqliteStore>> open(const std::string& path,
                                                           const Options& options = {});
   ~SqliteStore() override;
+  WriteFigures figures() const;
 
   units::Result<std::vector<services::ClubName>> clubs() override;
   units::Result<green::Records> load(const std::string& club) override;
