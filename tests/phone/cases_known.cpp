@@ -20,17 +20,11 @@ json read(const std::string& file) {
   return json::parse(in);
 }
 
-const char* kind_word(green::MarkKind kind) {
-  return kind == green::MarkKind::bobble    ? "bobble"
-         : kind == green::MarkKind::chatter ? "chatter"
-                                            : "snake";
-}
-
 /// {"out": rolls, "back": rolls, "totals"} of one spot.
 json spot_json(const green::Visit& visit, const std::string& spot) {
   json spot_runs = {{"out", json::array()}, {"back", json::array()}, {"totals", json::object()}};
   for (const green::Run& run : visit.runs) {
-    const char* direction = run.direction == green::Direction::out ? "out" : "back";
+    const std::string direction(word(run.direction));
     if (run.spot == spot) {
       spot_runs[direction] = rolls_json(run);
       if (run.total) {
@@ -82,19 +76,22 @@ double metres(double value, const std::string& unit) {
 }
 
 void add_speeds(std::vector<Case>& cases) {
-  for (const json& one : read("green_speed/slope_correction_cases.json")["cases"]) {
+  const json corrected = read("green_speed/slope_correction_cases.json");
+  for (const json& one : corrected["cases"]) {
     const json& in = one["inputs"];
     const json takes = {{"out", same_rolls(metres(in["uphill"], in["unit"]))},
                         {"back", same_rolls(metres(in["downhill"], in["unit"]))}};
     cases.push_back({"spot_summary", takes.dump()});
   }
-  for (const json& one : read("green_speed/slope_from_two_directions.json")["cases"]) {
+  const json two_ways = read("green_speed/slope_from_two_directions.json");
+  for (const json& one : two_ways["cases"]) {
     const json& in = one["inputs"];
     const json takes = {{"out", same_rolls(in["uphill_m"])},
                         {"back", same_rolls(in["downhill_m"])}};
     cases.push_back({"spot_summary", takes.dump()});
   }
-  for (const json& one : read("green_speed/rolling_physics.json")["table"]) {
+  const json physics = read("green_speed/rolling_physics.json");
+  for (const json& one : physics["table"]) {
     const double distance = one["green_speed_m"];
     const double end = one["mean_roll_time_s"];
     for (const double share : {0.0, 0.1, 0.25, 0.5, 0.75, 0.999, 1.001}) {
@@ -121,7 +118,7 @@ json roll_json(const green::Roll& roll) {
   if (roll.marks) {
     one["marks"] = json::array();
     for (const green::Mark& mark : *roll.marks) {
-      json seen = {{"kind", kind_word(mark.kind)}};
+      json seen = {{"kind", std::string(word(mark.kind))}};
       if (mark.seconds) {
         seen["seconds"] = *mark.seconds;
       }
