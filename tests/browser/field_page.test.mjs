@@ -4,6 +4,7 @@ import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
 import { gzipSync } from "node:zlib";
 import { breaches } from "./baize.mjs";
+import { cutOff, faint, small } from "./field_look.mjs";
 import { firstTime, journal, move, ownServer, phoneIn } from "./field.mjs";
 
 let server, phone;
@@ -26,11 +27,15 @@ test("script and style stay below 60 kB, compressed, all languages in", async ()
   }
   console.log(`the page on the green: ${bytes} bytes of script and style, compressed`);
   assert.ok(bytes > 10_000 && bytes <= 60_000, `${bytes} bytes`);
+  const core = files.find((name) => name.endsWith(".wasm"));
+  const weight = gzipSync(Buffer.from(await (await fetch(new URL(core, `${server.url}/field/`))).arrayBuffer()), { level: 9 }).length;
+  console.log(`the core on the phone: ${weight} bytes, compressed`);
+  assert.ok(weight > 50_000 && weight <= 150_000, `${weight} bytes`);
 });
 
 const looks = [["en", "sun", "right"], ["es", "quiet", "left"], ["ja", "sun", "left"], ["th", "quiet", "right"]];
 const pages = ["home", "green", "mode", "pair", "pair/phones", "settings", "reading", "reading/soil_moisture", "work", "work/coring", "kept"];
-const visitPages = ["visit", "menu", "conditions", "note", "spots", "summary"];
+const visitPages = ["visit", "menu", "conditions", "note", "spots", "when", "summary"];
 
 async function look(name) {
   const { page } = phone;
@@ -39,22 +44,13 @@ async function look(name) {
   // A word that fades is measured as it appears, not wherever a slow machine meets it.
   await page.evaluate(() => document.getAnimations().forEach((one) => (one.pause(), (one.currentTime = 0))));
   assert.deepEqual(await breaches(page), [], name);
-  const small = await page.evaluate(() =>
-    [...document.querySelectorAll("button, a, input, textarea")]
-      .map((element) => ({ element, box: element.getBoundingClientRect() }))
-      .filter(({ box }) => box.width > 0 && (box.width < 55.5 || box.height < 55.5))
-      .map(({ element, box }) => `${element.textContent} ${box.width} x ${box.height}`),
-  );
-  assert.deepEqual(small, [], `${name}: smaller than 56 px`);
-  const over = await page.evaluate(() => {
-    const column = document.querySelector(".column");
-    return Math.max(document.documentElement.scrollWidth - innerWidth, column ? column.scrollWidth - column.clientWidth : 0);
-  });
-  assert.ok(over <= 0, `${name}: ${over} px over the edge`);
+  assert.deepEqual(await small(page), [], `${name}: smaller than 56 px`);
+  assert.deepEqual(await faint(page), [], `${name}: small or faint letters`);
+  assert.deepEqual(await cutOff(page), [], `${name}: cut off`);
 }
 
 for (const [language, theme, hand] of looks) {
-  test(`every screen in ${language}, ${theme}, ${hand}-handed: axe finds nothing, nothing is small or cut off`, async () => {
+  test(`every screen in ${language}, ${theme}, ${hand}-handed: axe finds nothing, nothing is small, faint or cut off`, async () => {
     const { page } = phone;
     await page.evaluate((change) => localStorage.setItem("baize.field", JSON.stringify({ ...JSON.parse(localStorage.getItem("baize.field")), ...change })), { language, theme, hand });
     await page.goto(`${server.url}/field/#home`);

@@ -10,6 +10,7 @@ const types = {
   ".css": "text/css; charset=utf-8",
   ".webmanifest": "application/manifest+json",
   ".svg": "image/svg+xml",
+  ".png": "image/png",
   ".woff2": "font/woff2",
   ".wasm": "application/wasm",
 };

@@ -6,7 +6,7 @@
   var text = document.getElementById("text");
   document.body.style.cssText = "margin:0 auto;padding:20px;max-width:44rem;font:18px/1.5 system-ui,sans-serif;color:#000;background:#fff;overflow-wrap:anywhere";
   save.style.cssText = "min-height:60px;width:100%;font:inherit;font-weight:700;background:#00472a;color:#fff;border:0;border-radius:12px";
-  text.style.cssText = "font-size:13px;white-space:pre-wrap";
+  text.style.cssText = "font-size:16px;white-space:pre-wrap";
 
   function say(sentence) {
     count.textContent = sentence;

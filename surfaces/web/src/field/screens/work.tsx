@@ -76,7 +76,7 @@ function Details({ kind }: { kind: WorkKind }) {
     <Frame title={title} back end={<button class="go" onClick={keep}>{words.save}</button>}>
       {(lowers === "yes" || (lowers === "usual" && usually)) && <ScoreBefore greens={greens} />}
       <h2>{words.work.greens}</h2>
-      <div class="keys" style={{ "--columns": 5 }} role="group" aria-label={words.work.greens}>
+      <div class="keys fit" role="group" aria-label={words.work.greens}>
         <button class="key span" aria-pressed={greens.length === 0} onClick={() => setGreens([])}>{words.work.all}</button>
         {club?.greens.map(({ id, name }) => (
           <button key={id} class={id.length > 3 ? "key wider" : "key"} aria-pressed={greens.includes(id)} onClick={() => setGreens(greens.includes(id) ? greens.filter((one) => one !== id) : [...greens, id])}>{id.length > 3 ? name : id}</button>
