@@ -1,16 +1,27 @@
 #!/usr/bin/env bash
 # clang-tidy-19 over every source of the program (not its tests), two at a time.
-# A source is read again only when it, a header or the rules have changed.
+# A source is read again only when it, a header that it includes or the rules have
+# changed; what it includes is known from its last build.
 set -euo pipefail
 cd "$(dirname "${BASH_SOURCE[0]}")/.."
 build=build/dev
 state=build/tidy-clean
 mkdir -p "$state"
-rules=$(git ls-files --cached --others --exclude-standard -- '*.h' .clang-tidy | sort | xargs cat | sha256sum | cut -c1-16)
+
+# "source header header ...", a line each, of our own files.
+includes=$state/includes
+ninja -C "$build" -t deps | awk '
+  /^[^ ]/ { if (line != "") print line; line = ""; next }
+  NF && sub(/^\.\.\/\.\.\//, "", $1) { line = line (line == "" ? "" : " ") $1 }
+  END { if (line != "") print line }' | sort -u >"$includes"
 
 tidy_one() {
-  local source=$1 stamp
-  stamp="$state/$( (printf '%s' "$rules"; cat "$source") | sha256sum | cut -c1-32)"
+  local source=$1 read stamp
+  read=$(awk -v source="$source" '$1 == source { print; exit }' "$includes")
+  # Never built: any header may matter.
+  [ -n "$read" ] || read="$source $(git ls-files -- '*.h' | tr '\n' ' ')"
+  # shellcheck disable=SC2086 # one word per file is meant
+  stamp="$state/$(cat .clang-tidy $read | sha256sum | cut -c1-32)"
   [ -e "$stamp" ] && return 0
   clang-tidy-19 -p "$build" --quiet --extra-arg=-Wno-unknown-warning-option "$source" 2>/dev/null || {
     printf 'clang-tidy: %s is not clean\n' "$source"
@@ -19,7 +30,7 @@ tidy_one() {
   : >"$stamp"
 }
 export -f tidy_one
-export build state rules
+export build state includes
 git ls-files --cached --others --exclude-standard -- 'core/*.cpp' 'services/*.cpp' 'adapters/*.cpp' \
   'surfaces/*.cpp' 'apps/*.cpp' 'demo/*.cpp' |
   xargs -P "$(nproc)" -I{} bash -c 'tidy_one "$1"' _ {}
