@@ -132,7 +132,7 @@ export const th: Words = {
     same: (green) => `เหมือน ${green}`,
     words: {
       none: "ไม่มี", light: "น้อย", heavy: "มาก", calm: "สงบ", breeze: "ลมอ่อน", strong: "ลมแรง",
-      dry: "แห้ง", moist: "ชื้น", wet: "เปียก", frosted: "น้ำค้างแข็ง",
+      dry: "แห้ง", moist: "ชื้น", wet: "เปียก", frosted: "แม่คะนิ้ง",
     },
   },
   noteHint: "เขียนตามสบาย",
