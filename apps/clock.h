@@ -2,6 +2,7 @@
 
 #include "baize/units/day.h"
 
+#include <cstdint>
 #include <string>
 
 namespace baize::apps {
@@ -10,5 +11,8 @@ namespace baize::apps {
 units::Day today();
 /// RFC 3339 in UTC, to the second.
 std::string now();
+
+/// Seconds since 1970-01-01T00:00:00Z.
+std::int64_t instant();
 
 } // namespace baize::apps

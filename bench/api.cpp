@@ -1,12 +1,15 @@
 // How long a page waits for its data: a club of 19 greens, 3 years, 250 visits
 // a year at each green (14,250 visits). p50 and p99 in milliseconds.
+#include "baize/demo/demo_club.h"
 #include "unit/api_club.h"
 #include "unit/api_fakes.h"
 #include "unit/api_wire.h"
 
 #include <benchmark/benchmark.h>
+#include <fmt/format.h>
 
 #include <algorithm>
+#include <cctype>
 #include <chrono>
 #include <vector>
 
@@ -64,6 +67,43 @@ BENCHMARK(through_the_socket)
     ->Unit(benchmark::kMillisecond)
     ->Iterations(200)
     ->UseRealTime();
+
+/// The demo club, and what its pages ask for first.
+struct Demo {
+  Demo() : club(baize::demo::make()), world(club.records, club.weather) {
+    const std::string id = "/api/v1/clubs/" + club.records.club.id;
+    const std::string year = baize::units::iso(club.today).substr(0, 4);
+    for (const std::string& path :
+         {id + "/greens", id + "/greens/" + club.records.greens.front().id + "/years/" + year,
+          id + "/works/" + encoded(club.records.works.front().id), id + "/methods"}) {
+      targets.push_back(path + "?today=" + baize::units::iso(club.today));
+    }
+  }
+  static std::string encoded(const std::string& id) {
+    std::string text;
+    for (const char c : id) {
+      const bool plain = std::isalnum(static_cast<unsigned char>(c)) != 0 || c == '-';
+      text += plain ? std::string(1, c) : fmt::format("%{:02X}", static_cast<unsigned char>(c));
+    }
+    return text;
+  }
+  baize::demo::DemoClub club;
+  made::World world;
+  std::vector<std::string> targets;
+};
+
+/// Each page's answer, worked out anew every time but for the club in memory.
+void the_demo_club(benchmark::State& state) {
+  static const Demo demo;
+  const std::string& target = demo.targets[static_cast<std::size_t>(state.range(0))];
+  state.SetLabel(target);
+  int status = 0;
+  timed(state, [&] { status = demo.world.get(target).status; });
+  if (status != 200) {
+    state.SkipWithError("refused");
+  }
+}
+BENCHMARK(the_demo_club)->DenseRange(0, 3)->Unit(benchmark::kMillisecond)->Iterations(100);
 
 /// The server's own share: an answer that costs nothing, with 500 idle clients.
 void an_empty_answer(benchmark::State& state) {

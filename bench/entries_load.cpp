@@ -164,6 +164,7 @@ Times against_baize(const std::vector<std::string>& bodies, std::size_t& kept) {
   std::promise<std::uint16_t> listening;
   api::ServerOptions options;
   options.body_limit = api::body_limit;
+  options.waits = api::waits;
   options.listening = [&](std::uint16_t port) { listening.set_value(port); };
   std::jthread server([&](const std::stop_token& stop) {
     (void)api::serve(
@@ -173,6 +174,9 @@ Times against_baize(const std::vector<std::string>& bodies, std::size_t& kept) {
   server.request_stop();
   server.join();
   kept = store->load("hill")->visits.size();
+  const store_sqlite::WriteFigures figures = store->figures();
+  std::printf("%lld writes in %lld commits\n", static_cast<long long>(figures.writes),
+              static_cast<long long>(figures.commits));
   return times;
 }
 

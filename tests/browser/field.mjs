@@ -53,7 +53,8 @@ export async function phoneIn(folder, settings = {}) {
     executablePath: process.env.BAIZE_CHROMIUM ?? "/usr/bin/chromium",
     viewport: { width: 390, height: 844 },
     hasTouch: true, isMobile: true, deviceScaleFactor: 2, locale: settings.locale ?? "en-GB",
-    args: ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync"],
+    args: ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync", ...(settings.args ?? [])],
+    ...(settings.env ? { env: { ...process.env, ...settings.env } } : {}),
   });
   const page = context.pages()[0] ?? (await context.newPage());
   // So that a test may move the clock on later.

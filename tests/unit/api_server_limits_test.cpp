@@ -111,6 +111,55 @@ TEST(ApiServerLimits, WhoSaysNothingIsLetGo) {
   EXPECT_TRUE(stalled.ended());
 }
 
+// A byte now and then, each in time: the slow way to hold every connection.
+TEST(ApiServerLimits, WhoOnlyTricklesIsLetGo) {
+  baize::api::ServerOptions options;
+  options.idle_timeout = 300ms;
+  options.stall_timeout = 200ms;
+  options.least_rate = 100;
+  Server server(length, options);
+  const auto trickle = [&](const std::string& begin) {
+    Client client(server.port());
+    client.send(begin);
+    const auto since = std::chrono::steady_clock::now();
+    const auto over = [&] { return std::chrono::steady_clock::now() - since; };
+    std::thread drip([&] {
+      while (over() < 1500ms) {
+        client.send("x");
+        std::this_thread::sleep_for(50ms);
+      }
+    });
+    const bool ended = client.ended() && over() < 1200ms;
+    drip.join();
+    return ended;
+  };
+  EXPECT_TRUE(trickle("GET / HTTP/1.1\r\nX: ")) << "a header without end";
+  EXPECT_TRUE(trickle("POST / HTTP/1.1\r\nHost: a\r\nContent-Length: 1000\r\n\r\n"))
+      << "20 bytes a second of a body";
+  Client good(server.port());
+  good.send("POST / HTTP/1.1\r\nHost: a\r\nContent-Length: 1000\r\n\r\n");
+  for (int i = 0; i < 10; ++i) {
+    good.send(std::string(100, 'x'));
+    std::this_thread::sleep_for(50ms);
+  }
+  EXPECT_EQ(wire::body_of(good.answer()), "1000") << "slow, and fast enough";
+}
+
+TEST(ApiServerLimits, OneWhoTakesTheAnswerTooSlowlyIsLetGo) {
+  baize::api::ServerOptions options;
+  options.stall_timeout = 100ms;
+  options.grace = 2000ms;
+  Server server(
+      [](const Request&) {
+        return Response{200, "text/plain", std::string(50'000'000, 'x'), true, {}};
+      },
+      options);
+  Client client(server.port());
+  client.send(get("/"));
+  std::this_thread::sleep_for(400ms);
+  EXPECT_LT(client.answer().size(), 50'000'000U) << "what the system had taken, and no more";
+}
+
 TEST(ApiServerLimits, WhenAllIsTakenTheLongestIdleMakesRoom) {
   baize::api::ServerOptions options;
   options.most_connections = 2;

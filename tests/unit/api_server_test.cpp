@@ -1,7 +1,9 @@
 // Real HTTP over real sockets. Rules by RFC 9110 (semantics) and RFC 9112 (HTTP/1.1).
 #include "api_wire.h"
+#include "baize/api/log_line.h"
 
 #include <gtest/gtest.h>
+#include <nlohmann/json.hpp>
 
 #include <condition_variable>
 #include <mutex>
@@ -199,20 +201,33 @@ TEST(ApiServer, AHandlerThatThrowsIsAnError) {
 
 TEST(ApiServer, LogsEachAnswer) {
   std::mutex mutex;
-  std::vector<std::string> lines;
+  std::string id;
+  std::vector<baize::api::Answered> lines;
   baize::api::ServerOptions options;
-  options.log = [&](const std::string& line) {
+  options.log = [&](const baize::api::Answered& answered) {
     const std::lock_guard lock(mutex);
-    lines.push_back(line);
+    lines.push_back(answered);
   };
   {
     Server server(echo, options);
     Client client(server.port());
-    client.send(get("/seen?x=1"));
+    client.send(get("/seen?token=secret", "Cookie: secret\r\nAuthorization: secret\r\n"));
+    id = header_of(client.answer(), "X-Request-Id");
+    client.send("GET / HTTP/1.1\r\nHost: a\r\nHost: b\r\n\r\n");
     client.answer();
   }
-  ASSERT_EQ(lines.size(), 1U);
-  EXPECT_EQ(lines[0].rfind("127.0.0.1 GET /seen?x=1 200 14 ", 0), 0U) << lines[0];
+  ASSERT_EQ(lines.size(), 2U);
+  const std::string now = "2026-05-03T08:00:00Z";
+  const std::string line = baize::api::log_line(now, lines[0]);
+  EXPECT_EQ(line.rfind(now + " 127.0.0.1 GET /seen 200 23 ", 0), 0U) << line;
+  EXPECT_EQ(line.substr(line.rfind(' ') + 1), id);
+  const auto json = nlohmann::json::parse(baize::api::log_json(now, lines[0]));
+  EXPECT_EQ(json["id"], id);
+  EXPECT_EQ(json["path"], "/seen");
+  EXPECT_EQ(json["status"], 200);
+  EXPECT_EQ(json.dump().find("secret"), std::string::npos);
+  EXPECT_EQ(lines[1].status, 400) << "a fault is an answer too";
+  EXPECT_NE(lines[1].id, id);
 }
 
 TEST(ApiServer, StopsWithIdleClientsAndFinishesWhatIsUnderWay) {

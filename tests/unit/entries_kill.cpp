@@ -80,6 +80,22 @@ void Process::kill() {
   }
 }
 
+void Process::ask_to_end() const {
+  ::kill(child_, SIGTERM);
+}
+
+int Process::ended(int seconds) {
+  for (int tenth = 0; tenth < seconds * 10; ++tenth) {
+    int status = 0;
+    if (::waitpid(child_, &status, WNOHANG) == child_) {
+      child_ = -1;
+      return WIFEXITED(status) ? WEXITSTATUS(status) : -1;
+    }
+    ::usleep(100'000);
+  }
+  return -1;
+}
+
 std::string post(std::uint16_t port, const std::string& target, const std::string& body) {
   const int socket = connected(port);
   if (socket < 0) {

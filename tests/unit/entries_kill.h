@@ -18,6 +18,11 @@ class Process {
   bool start();
   /// SIGKILL: it has no chance to put anything in order.
   void kill();
+  /// SIGTERM: it is asked to end.
+  void ask_to_end() const;
+  /// Waits for it to end by itself, up to so many seconds; its exit code, -1: it
+  /// did not.
+  int ended(int seconds);
   std::uint16_t port() const { return port_; }
 
  private:

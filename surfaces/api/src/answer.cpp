@@ -1,6 +1,7 @@
 #include "baize/api/answer.h"
 
 #include "call.h"
+#include "forwarded.h"
 #include "guard.h"
 #include "reply.h"
 
@@ -190,6 +191,30 @@ std::optional<Response> guarded(const Context& context, const Request& request,
   return std::nullopt;
 }
 
+/// For whoever watches over the server, on this machine unless told otherwise.
+Response metrics_text(const Context& context, const Request& request, const Target& target) {
+  if (!context.metrics_for_all && !is_this_machine(request.address)) {
+    return refused(403,
+                   {"not_from_here", "address", request.address,
+                    "this machine's own, as the server was not told to show its figures to others",
+                    ""},
+                   target);
+  }
+  if (request.method != "GET" && request.method != "HEAD") {
+    return not_allowed(request, "GET, HEAD");
+  }
+  const auto figures = context.figures ? context.figures() : std::vector<Figure>{};
+  Response response{200,
+                    "application/openmetrics-text; version=1.0.0; charset=utf-8",
+                    context.metrics->text(figures),
+                    true,
+                    {}};
+  response.headers.emplace_back("Cache-Control", "no-store");
+  protect(response);
+  response.route = "/metrics";
+  return response;
+}
+
 } // namespace
 
 Response answer(const Context& context, const Request& request) {
@@ -201,7 +226,13 @@ Response answer(const Context& context, const Request& request) {
     return std::move(*response);
   }
   const bool head = request.method == "HEAD";
+  if (context.metrics && target->path == "/metrics") {
+    Response figures = metrics_text(context, request, *target);
+    figures.send_body = !head;
+    return figures;
+  }
   Found found = find(head ? "GET" : std::string_view(request.method), target->segments);
+  const std::string_view route = found.route == nullptr ? "" : found.route->pattern;
   Response response;
   if (found.route == nullptr) {
     response =
@@ -215,6 +246,7 @@ Response answer(const Context& context, const Request& request) {
     response = routed(context, request, *target, std::move(found));
   }
   response.send_body = response.send_body && !head;
+  response.route = !route.empty() || response.status >= 400 ? route : "page";
   return response;
 }
 
@@ -234,6 +266,15 @@ std::uint64_t body_limit(std::string_view method, std::string_view target) {
   const bool files = found.route != nullptr &&
                      (found.route->handle == import_files || found.route->handle == import_weather);
   return files ? kImportLimit : kOtherLimit;
+}
+
+bool waits(std::string_view method, std::string_view target) {
+  const auto parsed = parse_target(target);
+  if (method != "POST" || !parsed) {
+    return false;
+  }
+  const Found found = find(method, parsed->segments);
+  return found.route != nullptr && found.route->handle == hand_in;
 }
 
 } // namespace baize::api

@@ -1,9 +1,9 @@
 #include "connection.h"
 
 #include "baize/api/answer.h"
+#include "tls.h"
 
-#include <fmt/format.h>
-
+#include <array>
 #include <limits>
 
 namespace baize::api {
@@ -26,7 +26,7 @@ constexpr std::uint64_t kDefaultBody = 64ULL * 1024;
 constexpr std::size_t kDrained = 1024UL * 1024;
 
 /// Works the answer out on whatever thread this runs.
-asio::awaitable<Response> worked_out(const Handler& handler, const Request& request) {
+asio::awaitable<Response> answer_of(const Handler& handler, const Request& request) {
   try {
     co_return handler(request);
   } catch (const std::exception& error) {
@@ -36,11 +36,33 @@ asio::awaitable<Response> worked_out(const Handler& handler, const Request& requ
   }
 }
 
+/// Does what goes on byte by byte move on fast enough? Single bytes just in time
+/// would else hold a connection for ever.
+class Pace {
+ public:
+  explicit Pace(const ServerOptions& options) : options_(options) {}
+  bool keeps_up(std::size_t more) {
+    bytes_ += static_cast<double>(more);
+    const std::chrono::duration<double> over = Clock::now() - since_ - options_.stall_timeout;
+    return over.count() <= 0 || bytes_ >= over.count() * static_cast<double>(options_.least_rate);
+  }
+
+ private:
+  const ServerOptions& options_;
+  Clock::time_point since_ = Clock::now();
+  double bytes_ = 0;
+};
+
+std::string_view view(boost::beast::string_view text) {
+  return {text.data(), text.size()};
+}
+
 } // namespace
 
 Connection::Connection(Tcp::socket socket, Hall& hall)
     : stream_(std::move(socket)), buffer_(hall.options.header_limit + 64 * 1024), hall_(hall) {
   hall_.connections.push_back(this);
+  count();
   beast::error_code error;
   const auto remote = stream_.socket().remote_endpoint(error);
   address_ = error ? "-" : remote.address().to_string();
@@ -49,6 +71,13 @@ Connection::Connection(Tcp::socket socket, Hall& hall)
 Connection::~Connection() {
   hall_.idle.remove(this);
   hall_.connections.remove(this);
+  count();
+}
+
+void Connection::count() const {
+  if (hall_.options.metrics) {
+    hall_.options.metrics->connections(static_cast<std::int64_t>(hall_.connections.size()));
+  }
 }
 
 void Connection::close() {
@@ -61,33 +90,67 @@ void Connection::give_up() {
   }
 }
 
-/// A readable socket without bytes is one whose other side has closed. Bytes are
-/// the next request: that client waits. Runs on the serving thread, as all here.
 std::shared_ptr<Connection::Vigil> Connection::keep_vigil() {
   auto vigil = std::make_shared<Vigil>();
+  watch(vigil);
+  return vigil;
+}
+
+/// A readable socket without bytes is one whose other side has closed. Bytes are
+/// the next request, unless they say farewell: that client waits. Runs on the
+/// serving thread, as all here.
+void Connection::watch(const std::shared_ptr<Vigil>& vigil) {
   auto& socket = stream_.socket();
-  socket.async_wait(Tcp::socket::wait_read, [vigil, &socket](const beast::error_code& waited) {
+  const bool secure = stream_.is_secure();
+  socket.async_wait(Tcp::socket::wait_read, [=, &socket](const beast::error_code& waited) {
     if (waited || vigil->over) { // over: the socket may be gone
       return;
     }
-    char byte = 0;
+    std::array<unsigned char, 5> bytes{};
     beast::error_code error;
     socket.non_blocking(true, error);
-    const std::size_t seen =
-        socket.receive(asio::buffer(&byte, 1), Tcp::socket::message_peek, error);
-    if (seen == 0 && error != asio::error::would_block) {
+    const std::size_t seen = socket.receive(asio::buffer(bytes), Tcp::socket::message_peek, error);
+    const bool gone = seen == 0 && error != asio::error::would_block;
+    if (gone || (secure && may_be_farewell({bytes.data(), seen}))) {
       vigil->answer.request_stop();
     }
   });
-  return vigil;
+}
+
+/// Who comes without TLS where it is served is answered apart.
+const Handler& Connection::handler() const {
+  const auto& tls = hall_.options.tls;
+  return tls && !stream_.is_secure() ? tls->plain : hall_.handler;
 }
 
 asio::awaitable<void> Connection::run() {
   beast::error_code error;
   stream_.socket().set_option(Tcp::no_delay(true), error);
+  if (hall_.tls && !co_await greet()) {
+    co_return;
+  }
   while (co_await serve_one()) {
   }
   co_await part();
+}
+
+/// The handshake, where the first bytes are one of TLS.
+asio::awaitable<bool> Connection::greet() {
+  beast::error_code error;
+  hall_.idle.push_back(this);
+  stream_.expires_after(hall_.options.tls->handshake_timeout);
+  const bool secure = co_await beast::async_detect_ssl(stream_.plain(), buffer_, told(error));
+  if (!error && secure) {
+    tls_ = hall_.tls;
+    const std::size_t used = co_await stream_.secure(*tls_).async_handshake(
+        ssl::stream_base::server, buffer_.data(), told(error));
+    buffer_.consume(used);
+  }
+  hall_.idle.remove(this);
+  if (error) {
+    stream_.close();
+  }
+  co_return !error;
 }
 
 /// One request and its answer. False: the connection is to end.
@@ -110,39 +173,72 @@ asio::awaitable<bool> Connection::serve_one() {
   if (error) {
     co_return false;
   }
-
-  const auto target = parser.get().target();
-  const auto method = parser.get().method_string();
+  Answered answered = begun(parser);
   const std::uint64_t limit =
       hall_.options.body_limit
-          ? hall_.options.body_limit({method.data(), method.size()}, {target.data(), target.size()})
+          ? hall_.options.body_limit(answered.method, view(parser.get().target()))
           : kDefaultBody;
   if (auto fault = fault_of(parser, limit)) {
-    const int status = fault->status;
-    co_await send(std::move(*fault), parser, false);
-    log(parser, status, 0, since);
+    answered.status = fault->status;
+    co_await send(std::move(*fault), parser, false, answered.id);
+    tell(answered, since);
     co_return false;
   }
   parser.body_limit(limit);
   if (!co_await read_body(parser)) {
     co_return false;
   }
+  Response response = co_await worked_out(parser, answered);
+  const bool keep_alive = parser.get().keep_alive() && !hall_.stopping;
+  answered.status = response.status;
+  answered.route = response.route;
+  answered.bytes = response.send_body ? response.body.size() : 0;
+  const bool sent = co_await send(std::move(response), parser, keep_alive, answered.id);
+  tell(answered, since);
+  const bool another = sent && keep_alive && !hall_.stopping;
+  co_return another;
+}
 
+/// The answer, from another thread, while this one looks whether it is waited for.
+asio::awaitable<Response> Connection::worked_out(Parser& parser, Answered& answered) {
+  beast::error_code error;
   Request request = request_of(parser);
+  request.address = answered.address;
+  request.id = answered.id;
+  request.secure = secure_;
   vigil_ = keep_vigil();
   request.stop = vigil_->answer.get_token();
-  Response response = co_await asio::co_spawn(
-      hall_.pool.get_executor(), worked_out(hall_.handler, request), asio::use_awaitable);
+  const bool waits = hall_.options.waits && hall_.options.waits(request.method, request.target);
+  asio::thread_pool& pool = waits ? hall_.waiting : hall_.pool;
+  Response response = co_await asio::co_spawn(pool.get_executor(), answer_of(handler(), request),
+                                              asio::use_awaitable);
   vigil_->over = true;
   vigil_.reset();
   stream_.socket().cancel(error);
-  const bool keep_alive = parser.get().keep_alive() && !hall_.stopping;
-  const int status = response.status;
-  const std::size_t bytes = response.send_body ? response.body.size() : 0;
-  const bool sent = co_await send(std::move(response), parser, keep_alive);
-  log(parser, status, bytes, since);
-  const bool another = sent && keep_alive && !hall_.stopping;
-  co_return another;
+  co_return response;
+}
+
+/// What is known of a request before it is answered.
+Answered Connection::begun(const Parser& parser) {
+  const auto& message = parser.get();
+  Peer peer{address_, stream_.is_secure()};
+  if (hall_.options.behind_proxy) {
+    // Further lines of the same name follow the first: the proxy's is the last.
+    std::string_view last;
+    const auto [first, end] = message.equal_range("X-Forwarded-For");
+    for (auto line = first; line != end; ++line) {
+      last = view(line->value());
+    }
+    peer = forwarded(peer, last, view(message["X-Forwarded-Proto"]));
+  }
+  secure_ = peer.secure;
+  const std::string_view target = view(message.target());
+  Answered answered;
+  answered.id = hall_.run + "-" + std::to_string(++hall_.requests);
+  answered.address = peer.address;
+  answered.method = std::string(view(message.method_string()));
+  answered.path = std::string(target.substr(0, target.find('?')));
+  return answered;
 }
 
 asio::awaitable<bool> Connection::read_body(Parser& parser) {
@@ -155,28 +251,34 @@ asio::awaitable<bool> Connection::read_body(Parser& parser) {
       co_return false;
     }
   }
+  Pace pace(hall_.options);
   while (!parser.is_done()) {
     stream_.expires_after(hall_.options.stall_timeout);
-    co_await http::async_read_some(stream_, buffer_, parser, told(error));
+    const std::size_t more = co_await http::async_read_some(stream_, buffer_, parser, told(error));
     if (is_broken(error)) {
       co_await send(broken(error), parser, false);
     }
-    if (error) {
+    if (error || !pace.keeps_up(more)) {
       co_return false;
     }
   }
   co_return true;
 }
 
-asio::awaitable<bool> Connection::send(Response response, const Parser& parser, bool keep_alive) {
+asio::awaitable<bool> Connection::send(Response response, const Parser& parser, bool keep_alive,
+                                       const std::string& id) {
   beast::error_code error;
   const unsigned version = parser.is_header_done() ? parser.get().version() : 11;
   WireResponse wire = wire_of(std::move(response), version == 10 ? 10 : 11, keep_alive);
+  if (!id.empty()) {
+    wire.set("X-Request-Id", id);
+  }
   http::response_serializer<http::string_body> serializer(wire);
+  Pace pace(hall_.options);
   while (!serializer.is_done()) {
     stream_.expires_after(hall_.options.stall_timeout);
-    co_await http::async_write_some(stream_, serializer, told(error));
-    if (error) {
+    const std::size_t more = co_await http::async_write_some(stream_, serializer, told(error));
+    if (error || !pace.keeps_up(more)) {
       co_return false;
     }
   }
@@ -187,26 +289,31 @@ asio::awaitable<bool> Connection::send(Response response, const Parser& parser, 
 /// closing with bytes unread would make the kernel take it back.
 asio::awaitable<void> Connection::part() {
   beast::error_code error;
-  stream_.socket().shutdown(Tcp::socket::shutdown_send, error);
   stream_.expires_after(std::chrono::seconds(2));
+  if (stream_.is_secure()) {
+    // Says that the answer was whole; the other side's own farewell, or bytes it
+    // still sends, are of no interest.
+    co_await stream_.secure().async_shutdown(told(error));
+    error.clear();
+  }
+  stream_.socket().shutdown(Tcp::socket::shutdown_send, error);
   for (std::size_t drained = 0; !error && drained < kDrained && !hall_.stopping;) {
     buffer_.clear();
-    drained += co_await stream_.async_read_some(buffer_.prepare(16384), told(error));
+    drained += co_await stream_.plain().async_read_some(buffer_.prepare(16384), told(error));
   }
   stream_.close();
 }
 
-void Connection::log(const Parser& parser, int status, std::size_t bytes,
-                     Clock::time_point since) const {
-  if (!hall_.options.log) {
-    return;
+void Connection::tell(Answered& answered, Clock::time_point since) const {
+  const std::chrono::duration<double> took = Clock::now() - since;
+  constexpr double kMilli = 1000;
+  answered.ms = took.count() * kMilli;
+  if (hall_.options.metrics) {
+    hall_.options.metrics->answered(answered.method, answered.route, answered.status, took.count());
   }
-  const auto method = parser.get().method_string();
-  const auto target = parser.get().target();
-  const std::chrono::duration<double, std::milli> took = Clock::now() - since;
-  hall_.options.log(
-      fmt::format("{} {} {} {} {} {:.1f}", address_, fmt::string_view(method.data(), method.size()),
-                  fmt::string_view(target.data(), target.size()), status, bytes, took.count()));
+  if (hall_.options.log) {
+    hall_.options.log(answered);
+  }
 }
 
 } // namespace baize::api

@@ -2,6 +2,8 @@
 
 #include "asio.h"
 #include "baize/api/server.h"
+#include "forwarded.h"
+#include "stream.h"
 #include "wire.h"
 
 #include <list>
@@ -17,8 +19,12 @@ struct Hall {
   const ServerOptions& options;
   const Handler& handler;
   asio::thread_pool& pool;            ///< where answers are worked out
+  asio::thread_pool& waiting;         ///< where those wait that wait for the disk
+  std::shared_ptr<ssl::context> tls;  ///< of the connections to come; null: plain HTTP
   std::list<Connection*> idle;        ///< waiting for a request, longest first
   std::list<Connection*> connections; ///< every connection
+  std::uint64_t requests = 0;
+  std::string run{}; ///< tells the requests of one run of the program from another's
   bool stopping = false;
 };
 
@@ -35,6 +41,7 @@ class Connection {
   void close();
   /// Asks the answer under way to stop.
   void give_up();
+  const std::string& address() const { return address_; }
 
  private:
   /// Asks the answer to stop when the client goes away while it is worked out.
@@ -43,17 +50,25 @@ class Connection {
     bool over = false;
   };
   std::shared_ptr<Vigil> keep_vigil();
+  void count() const;
+  void watch(const std::shared_ptr<Vigil>& vigil);
+  const Handler& handler() const;
+  asio::awaitable<bool> greet();
   asio::awaitable<bool> serve_one();
+  asio::awaitable<Response> worked_out(Parser& parser, Answered& answered);
   asio::awaitable<bool> read_body(Parser& parser);
-  asio::awaitable<bool> send(Response response, const Parser& parser, bool keep_alive);
+  asio::awaitable<bool> send(Response response, const Parser& parser, bool keep_alive,
+                             const std::string& id = {});
   asio::awaitable<void> part();
-  void log(const Parser& parser, int status, std::size_t bytes,
-           std::chrono::steady_clock::time_point since) const;
+  Answered begun(const Parser& parser);
+  void tell(Answered& answered, std::chrono::steady_clock::time_point since) const;
 
-  beast::tcp_stream stream_;
+  std::shared_ptr<ssl::context> tls_; ///< outlives the stream that uses it
+  Stream stream_;
   beast::flat_buffer buffer_;
   Hall& hall_;
   std::string address_;
+  bool secure_ = false; ///< the request under way came by https
   std::shared_ptr<Vigil> vigil_;
 };
 

@@ -77,6 +77,10 @@ Answer hand_in(const Call& call) {
   for (entries_json::Unread& unread : package->unread) {
     receipt->refused.push_back({std::move(unread.id), std::move(unread.problem)});
   }
+  if (call.context.metrics) {
+    call.context.metrics->handed_in(static_cast<std::int64_t>(receipt->kept.size()),
+                                    static_cast<std::int64_t>(receipt->refused.size()));
+  }
   return reply(answers::to_json(*receipt, author.at));
 }
 

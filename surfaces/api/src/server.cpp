@@ -1,16 +1,21 @@
 #include "baize/api/server.h"
 
 #include "connection.h"
+#include "tls.h"
+
+#include <fmt/format.h>
 
 #include <csignal>
 #include <optional>
+#include <random>
 
 namespace baize::api {
 
 namespace {
 
-units::Refusal refuse_listen(const ServerOptions& options, const beast::error_code& error) {
-  const std::string port = std::to_string(options.port);
+units::Refusal refuse_listen(const ServerOptions& options, std::uint16_t number,
+                             const beast::error_code& error) {
+  const std::string port = std::to_string(number);
   if (error == asio::error::address_in_use) {
     return units::refuse("port_in_use", "port", port,
                          "a port that no other program uses at " + options.address);
@@ -34,6 +39,12 @@ std::optional<units::Problem> problem_of(const ServerOptions& options) {
   if (options.threads < 1 || options.threads > 256) {
     return bad("threads", options.threads, "a whole number from 1 to 256");
   }
+  if (options.waiting_threads < 1 || options.waiting_threads > 256) {
+    return bad("waiting_threads", options.waiting_threads, "a whole number from 1 to 256");
+  }
+  if (options.most_per_address < 1) {
+    return bad("most_per_address", options.most_per_address, "a whole number from 1");
+  }
   if (options.most_connections < 1 || options.most_connections > 60000) {
     return bad("most_connections", options.most_connections, "a whole number from 1 to 60000");
   }
@@ -43,14 +54,15 @@ std::optional<units::Problem> problem_of(const ServerOptions& options) {
   return std::nullopt;
 }
 
-units::Result<Tcp::acceptor> listen(asio::io_context& io, const ServerOptions& options) {
+units::Result<Tcp::acceptor> listen(asio::io_context& io, const ServerOptions& options,
+                                    std::uint16_t port) {
   beast::error_code error;
   const auto address = asio::ip::make_address(options.address, error);
   if (error) {
     return units::refuse("not_an_address", "address", options.address,
                          "an IPv4 or IPv6 address in digits, such as 127.0.0.1");
   }
-  const Tcp::endpoint endpoint(address, options.port);
+  const Tcp::endpoint endpoint(address, port);
   Tcp::acceptor acceptor(io);
   acceptor.open(endpoint.protocol(), error);
   if (!error) {
@@ -63,7 +75,7 @@ units::Result<Tcp::acceptor> listen(asio::io_context& io, const ServerOptions& o
     acceptor.listen(Tcp::acceptor::max_listen_connections, error);
   }
   if (error) {
-    return refuse_listen(options, error);
+    return refuse_listen(options, port, error);
   }
   return acceptor;
 }
@@ -73,14 +85,30 @@ asio::awaitable<void> attend(Tcp::socket socket, Hall& hall) {
   co_await connection.run();
 }
 
-/// Says that all is taken, and hangs up.
-asio::awaitable<void> turn_away(Tcp::socket socket) {
+/// Says that all is taken, and hangs up. Who waits for TLS would not understand it.
+asio::awaitable<void> turn_away(Tcp::socket socket, bool tls) {
+  if (tls) {
+    co_return;
+  }
   beast::tcp_stream stream(std::move(socket));
   beast::error_code error;
   WireResponse wire = wire_of(too_busy(), 11, false);
   stream.expires_after(std::chrono::seconds(2));
   co_await http::async_write(stream, wire, asio::redirect_error(asio::use_awaitable, error));
   stream.socket().shutdown(Tcp::socket::shutdown_send, error);
+}
+
+/// One that is not this machine may not take all places.
+bool takes_too_many(const Tcp::socket& socket, const Hall& hall) {
+  beast::error_code error;
+  const auto remote = socket.remote_endpoint(error);
+  const std::string address = error ? std::string("-") : remote.address().to_string();
+  if (is_this_machine(address)) {
+    return false;
+  }
+  const auto its = std::count_if(hall.connections.begin(), hall.connections.end(),
+                                 [&](const Connection* one) { return one->address() == address; });
+  return its >= hall.options.most_per_address;
 }
 
 asio::awaitable<void> accept_all(Tcp::acceptor& acceptor, Hall& hall) {
@@ -97,8 +125,9 @@ asio::awaitable<void> accept_all(Tcp::acceptor& acceptor, Hall& hall) {
       co_await pause.async_wait(asio::redirect_error(asio::use_awaitable, error));
       continue;
     }
-    if (hall.connections.size() >= most && hall.idle.empty()) {
-      asio::co_spawn(acceptor.get_executor(), turn_away(std::move(socket)), asio::detached);
+    if ((hall.connections.size() >= most && hall.idle.empty()) || takes_too_many(socket, hall)) {
+      asio::co_spawn(acceptor.get_executor(), turn_away(std::move(socket), hall.tls != nullptr),
+                     asio::detached);
       continue;
     }
     if (hall.connections.size() >= most) {
@@ -111,9 +140,11 @@ asio::awaitable<void> accept_all(Tcp::acceptor& acceptor, Hall& hall) {
 
 /// Takes no more connections, ends the idle ones, and waits for the answers
 /// under way until the grace is over; what is still computed then is stopped.
-asio::awaitable<void> wind_up(Tcp::acceptor& acceptor, Hall& hall, asio::io_context& io) {
+asio::awaitable<void> wind_up(std::list<Tcp::acceptor>& doors, Hall& hall, asio::io_context& io) {
   beast::error_code error;
-  acceptor.close(error);
+  for (Tcp::acceptor& door : doors) {
+    door.close(error);
+  }
   for (Connection* connection : hall.idle) {
     connection->close();
   }
@@ -129,6 +160,43 @@ asio::awaitable<void> wind_up(Tcp::acceptor& acceptor, Hall& hall, asio::io_cont
   io.stop();
 }
 
+/// Asks for another identity now and then. One that TLS cannot use is not taken.
+asio::awaitable<void> keep_renewed(Hall& hall, asio::io_context& io) {
+  asio::steady_timer timer(io);
+  while (!hall.stopping) {
+    beast::error_code error;
+    timer.expires_after(hall.options.tls->ask_every);
+    co_await timer.async_wait(asio::redirect_error(asio::use_awaitable, error));
+    if (const auto identity = hall.options.tls->renewed()) {
+      hall.tls = make_context(*identity).value_or(hall.tls);
+    }
+  }
+}
+
+/// The doors that are asked for, open: that of the address, and the plain one.
+units::Result<std::list<Tcp::acceptor>> open_doors(asio::io_context& io,
+                                                   const ServerOptions& options) {
+  std::list<Tcp::acceptor> doors;
+  std::vector<std::uint16_t> ports{options.port};
+  if (options.tls && options.tls->plain_port) {
+    ports.push_back(*options.tls->plain_port);
+  }
+  for (const std::uint16_t port : ports) {
+    auto door = listen(io, options, port);
+    if (!door) {
+      return tl::unexpected(door.error());
+    }
+    doors.push_back(std::move(*door));
+  }
+  return doors;
+}
+
+/// Six digits that differ from one run of the program to the next.
+std::string name_of_run() {
+  constexpr unsigned kSixDigits = 0xFFFFFF;
+  return fmt::format("{:06x}", std::random_device()() & kSixDigits);
+}
+
 } // namespace
 
 units::Result<void> serve(const ServerOptions& options, const Handler& handler,
@@ -137,15 +205,24 @@ units::Result<void> serve(const ServerOptions& options, const Handler& handler,
     return tl::unexpected(*problem);
   }
   asio::thread_pool pool(static_cast<std::size_t>(options.threads));
-  Hall hall{options, handler, pool, {}, {}};
+  asio::thread_pool waiting(static_cast<std::size_t>(options.waiting_threads));
+  Hall hall{options, handler, pool, waiting, nullptr, {}, {}};
+  hall.run = name_of_run();
+  if (options.tls) {
+    auto context = make_context(options.tls->identity);
+    if (!context) {
+      return tl::unexpected(context.error());
+    }
+    hall.tls = std::move(*context);
+  }
   asio::io_context io(1); // its end destroys what is left of the connections: the hall outlives it
-  auto acceptor = listen(io, options);
-  if (!acceptor) {
-    return tl::unexpected(acceptor.error());
+  auto doors = open_doors(io, options);
+  if (!doors) {
+    return tl::unexpected(doors.error());
   }
   const auto begin_end = [&] {
     if (!std::exchange(hall.stopping, true)) {
-      asio::co_spawn(io, wind_up(*acceptor, hall, io), asio::detached);
+      asio::co_spawn(io, wind_up(*doors, hall, io), asio::detached);
     }
   };
   asio::signal_set signals(io);
@@ -159,13 +236,19 @@ units::Result<void> serve(const ServerOptions& options, const Handler& handler,
     });
   }
   if (options.listening) {
-    options.listening(acceptor->local_endpoint().port());
+    options.listening(doors->front().local_endpoint().port());
   }
-  asio::co_spawn(io, accept_all(*acceptor, hall), asio::detached);
+  for (Tcp::acceptor& door : *doors) {
+    asio::co_spawn(io, accept_all(door, hall), asio::detached);
+  }
+  if (options.tls && options.tls->renewed) {
+    asio::co_spawn(io, keep_renewed(hall, io), asio::detached);
+  }
   {
     const std::stop_callback on_stop(std::move(stop), [&] { asio::post(io, begin_end); });
     io.run();
   }
+  waiting.join();
   pool.join(); // answers that outlasted the grace still use the handler
   return {};
 }

@@ -9,7 +9,7 @@
 namespace baize::cli {
 
 Exit exit_of(const units::Problem& problem) {
-  constexpr std::array<std::string_view, 16> storage{"disk_full",
+  constexpr std::array<std::string_view, 22> storage{"disk_full",
                                                      "database_",
                                                      "not_a_baize_database",
                                                      "file_",
@@ -24,7 +24,13 @@ Exit exit_of(const units::Problem& problem) {
                                                      "cannot_listen",
                                                      "pdf_",
                                                      "pages_not_built",
-                                                     "no_such_database"};
+                                                     "no_such_database",
+                                                     "certificate_",
+                                                     "key_",
+                                                     "name_not_allowed",
+                                                     "bad_host_name",
+                                                     "bad_identity",
+                                                     "proxy_elsewhere"};
   const auto begins = [&](std::string_view with) { return problem.code.rfind(with, 0) == 0; };
   if (problem.code == "stopped") {
     return Exit::stopped;

@@ -21,4 +21,7 @@ Response refusal(int status, const units::Problem& problem);
 /// records of a trial, else 64 KiB.
 std::uint64_t body_limit(std::string_view method, std::string_view target);
 
+/// Does answering it mostly mean to wait for the disk (ServerOptions::waits)?
+bool waits(std::string_view method, std::string_view target);
+
 } // namespace baize::api

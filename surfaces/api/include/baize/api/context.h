@@ -1,6 +1,7 @@
 #pragma once
 
 #include "baize/api/clubs_cache.h"
+#include "baize/api/metrics.h"
 #include "baize/api/models_cache.h"
 #include "baize/services/sheets_port.h"
 #include "baize/services/store_port.h"
@@ -44,6 +45,11 @@ struct Context {
   const services::WeatherFiles* weather_files = nullptr;
   /// A report's data put into its page, one file; null: reports are refused.
   std::function<units::Result<std::string>(const std::string& json)> report_page{};
+  /// What is counted, told at /metrics; null: that is no page.
+  std::shared_ptr<Metrics> metrics{};
+  /// Figures of others told there too.
+  std::function<std::vector<Figure>()> figures{};
+  bool metrics_for_all = false; ///< not to this machine only
 };
 
 } // namespace baize::api

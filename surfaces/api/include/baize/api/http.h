@@ -2,6 +2,7 @@
 
 #include <stop_token>
 #include <string>
+#include <string_view>
 #include <utility>
 #include <vector>
 
@@ -18,6 +19,9 @@ struct Request {
   std::string content_type;
   std::string if_none_match;
   std::string content_encoding{};
+  std::string address{}; ///< of who asks; a proxy's word for it where it is believed
+  bool secure = false;   ///< it came by https, here or at the proxy
+  std::string id{};      ///< of this request, in the log and in X-Request-Id
   /// Asked to stop when nobody waits for the answer any more: long computations
   /// then end as "stopped".
   std::stop_token stop{};
@@ -30,6 +34,8 @@ struct Response {
   std::string body;
   bool send_body = true; ///< false for HEAD: only its length is told
   std::vector<std::pair<std::string, std::string>> headers;
+  /// The pattern of the route that answered, for the log and the counts.
+  std::string_view route{};
 };
 
 } // namespace baize::api

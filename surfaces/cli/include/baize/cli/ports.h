@@ -9,6 +9,7 @@
 #include <functional>
 #include <iosfwd>
 #include <memory>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -42,8 +43,16 @@ struct DoctorFindings {
 struct ServeSettings {
   std::string database; ///< unused with demo
   std::string address = "127.0.0.1";
-  std::uint16_t port = 0; ///< 0: any free one
-  bool demo = false;      ///< the invented club instead of the database
+  std::uint16_t port = 0;    ///< 0: any free one
+  bool demo = false;         ///< the invented club instead of the database
+  bool tls = false;          ///< by https
+  std::string certificate{}; ///< PEM files of one's own; empty: this machine's authority
+  std::string key{};
+  std::vector<std::string> names{};         ///< by which it is reached, the first by phones
+  std::optional<std::uint16_t> http_port{}; ///< with tls: a further port, for the way to https
+  bool behind_proxy = false;
+  std::string log = "lines"; ///< lines, json or none
+  bool metrics_for_all = false;
 };
 
 /// Everything the command line needs from outside, given by apps. The commands
