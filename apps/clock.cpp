@@ -27,6 +27,10 @@ units::Day today() {
       .value_or(units::Day{});
 }
 
+std::int64_t seconds() {
+  return std::chrono::system_clock::to_time_t(std::chrono::system_clock::now());
+}
+
 std::string now() {
   const std::tm utc = present(::gmtime_r);
   return fmt::format("{:04}-{:02}-{:02}T{:02}:{:02}:{:02}Z", utc.tm_year + kYearOfTm,

@@ -1,12 +1,15 @@
 // The only place that knows adapters and surfaces: it gives the command line
 // the parts it asks for.
 #include "baize/cli/run.h"
+#include "baize/scan_code/scan_code.h"
+#include "baize/secrets/sodium.h"
 #include "baize/sheets/csv_sheets.h"
 #include "baize/sheets/trial_csv.h"
 #include "baize/store_sqlite/maintenance.h"
 #include "baize/store_sqlite/store.h"
 #include "baize/weather_files/reader.h"
 #include "clock.h"
+#include "password.h"
 #include "print_pdf.h"
 #include "report_page.h"
 #include "serve.h"
@@ -86,6 +89,11 @@ int main(int argc, char** argv) {
   ports.sheets = &sheets;
   ports.trial_files = &trial_files;
   ports.weather_files = &weather;
+  const auto secrets = secrets::Sodium::open();
+  ports.secrets = secrets ? secrets->get() : nullptr;
+  ports.seconds = apps::seconds;
+  ports.read_password = apps::read_password;
+  ports.scan_code = scan_code::svg;
   ports.serve = apps::serve;
   ports.report_page = apps::report_page;
   ports.print_pdf = apps::print_pdf;

@@ -5,6 +5,7 @@
 #include "baize/api/server.h"
 #include "baize/assets/assets.h"
 #include "baize/demo/demo_club.h"
+#include "baize/scan_code/scan_code.h"
 #include "baize/sheets/csv_sheets.h"
 #include "baize/sheets/trial_csv.h"
 #include "baize/store_sqlite/store.h"
@@ -12,6 +13,7 @@
 #include "clock.h"
 #include "report_page.h"
 #include "secure.h"
+#include "sign_in.h"
 
 #include <fmt/format.h>
 
@@ -159,6 +161,12 @@ units::Result<void> serve_store(store_sqlite::SqliteStore& store, std::function<
   context.weather_files = &weather_files;
   // Another program or another store must not answer from a browser's memory.
   context.edition = fmt::format("{:x}", std::hash<std::string>()(now() + settings.database));
+  const auto sign_in = sign_in_of(store, settings);
+  if (!sign_in) {
+    return tl::unexpected(sign_in.error());
+  }
+  context.people = sign_in->people.get();
+  context.scan_code = scan_code::svg;
   set_hosts(context, settings, secure);
   context.metrics = std::make_shared<api::Metrics>();
   context.metrics_for_all = settings.metrics_for_all;

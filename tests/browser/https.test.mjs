@@ -122,7 +122,7 @@ test("what goes wrong is one sentence", async () => {
 });
 
 test("behind a proxy with the settings that the manual gives", { skip: !(nginx && certutil) && "nginx or certutil is missing" }, async () => {
-  const server = await serve("--behind-proxy", "--name", name, "--log", "json");
+  const server = await serve("--behind-proxy", "--anyone-may-read-and-write", "--name", name, "--log", "json");
   const manual = await readFile(new URL("../../docs/howto/https.md", import.meta.url), "utf8");
   const lines = /    location \/ \{[\s\S]*?\n    \}\n/.exec(manual)[0].replace("127.0.0.1:8417", `127.0.0.1:${server.port}`);
   const free = createServer().listen(0, "127.0.0.1");

@@ -131,7 +131,7 @@ TEST_F(SqliteFile, OfVersionOneKeepsItsVisitsAndTakesSharedRolls) {
   look.read_only = true;
   EXPECT_EQ(refusal(look), "database_too_old");
   const auto store = open();
-  EXPECT_EQ(number("PRAGMA user_version"), 3);
+  EXPECT_EQ(number("PRAGMA user_version"), 4);
   auto records = store->load("sample").value();
   ASSERT_EQ(records.visits.size(), 1U);
   EXPECT_EQ(records.visits[0].note, "dew gone");

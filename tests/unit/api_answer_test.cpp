@@ -25,6 +25,7 @@ const std::vector<Case> kCases{
     {"/healthz", "Health"},
     {"/api/v1/fields", "Fields"},
     {"/api/v1/clubs", "Clubs"},
+    {"/api/v1/session", "Session"},
     {kClub + "/greens", "GreensReview"},
     {kClub + "/greens?today=2024-05-01", "GreensReview"},
     {kClub + "/greens/2/years/2025", "SeasonReview"},

@@ -169,4 +169,28 @@ TEST_F(Program, BacksUpExaminesAndRestores) {
   EXPECT_EQ(run("clubs"), 0);
 }
 
+// Others could reach that address, and nobody could sign in.
+TEST_F(Program, ServesNoNetworkBeforeSomebodyHasAnAccount) {
+  ASSERT_EQ(run("import '" + kClubs + "larch_hollow'"), 0) << out << err;
+  for (const std::string how :
+       {"--address 0.0.0.0", "--people", "--tls --address 127.0.0.1 --people",
+        "--behind-proxy --name greens.example"}) {
+    EXPECT_EQ(run("serve --port 0 " + how), 3) << how;
+    EXPECT_NE(err.find("baize people add"), std::string::npos) << err;
+  }
+  EXPECT_EQ(run("serve --port 0 --people --anyone-may-read-and-write"), 2);
+  EXPECT_EQ(run("people add Bea --role owner --password-from-input < /dev/null"), 1);
+  EXPECT_EQ(run("people add Bea --role reader --password-from-input < /dev/null"), 1);
+  EXPECT_NE(err.find("password"), std::string::npos) << err;
+  contract::write_bytes(folder.file("password"), "nine red flags\n");
+  EXPECT_EQ(
+      run("people add Bea --role reader --password-from-input < '" + folder.file("password") + "'"),
+      0)
+      << err;
+  const Json people = json("people list");
+  EXPECT_EQ(people["people"][0]["name"], "Bea");
+  ASSERT_EQ(run("doctor"), 0) << out;
+  EXPECT_NE(out.find("no head greenkeeper"), std::string::npos) << out;
+}
+
 } // namespace

@@ -55,7 +55,9 @@ Digest digest(Connection& db) {
   Digest result;
   Sha256 sum;
   std::string line;
-  for (const std::string& table : raw_tables()) {
+  std::vector<std::string> tables = raw_tables();
+  tables.insert(tables.end(), people_tables().begin(), people_tables().end());
+  for (const std::string& table : tables) {
     Statement rows(db.raw(), db.path(),
                    fmt::format("SELECT * FROM {} ORDER BY {}", table, key_columns(db, table)));
     const int columns = sqlite3_column_count(rows.raw());

@@ -5,6 +5,7 @@
 #include "entry_rows.h"
 #include "load.h"
 #include "open.h"
+#include "people_rows.h"
 #include "schema.h"
 #include "sha256.h"
 
@@ -117,6 +118,22 @@ void check_entries(Connection& db, Findings& findings) {
   }
 }
 
+void check_people(Connection& db, Findings& findings) {
+  const std::int64_t wrong = unsound_people(db);
+  if (wrong > 0) {
+    findings.wrong.push_back(fmt::format(
+        "{} accounts or sessions were altered from outside: nobody can use them.", wrong));
+  }
+  const std::int64_t headless =
+      db.number("SELECT count(DISTINCT club) FROM person_role WHERE club NOT IN "
+                "(SELECT club FROM person_role WHERE role = 'head_greenkeeper')");
+  if (headless > 0) {
+    findings.remarks.push_back(fmt::format(
+        "{} clubs have people and no head greenkeeper among them: nobody there can invite.",
+        headless));
+  }
+}
+
 /// Sentences about one club, no more than can be read.
 class Told {
  public:
@@ -181,6 +198,7 @@ units::Result<Findings> examine(const std::string& database, units::Day today,
     attempt(findings, [&] { check_guards(*db, findings); });
     attempt(findings, [&] { check_received(*db, findings); });
     attempt(findings, [&] { check_entries(*db, findings); });
+    attempt(findings, [&] { check_people(*db, findings); });
     attempt(findings, [&] { check_records(*db, today, findings); });
     attempt(findings, [&] {
       const Digest sum = digest(*db);

@@ -115,10 +115,17 @@ const std::vector<std::string>& raw_tables() {
   return names;
 }
 
+const std::vector<std::string>& people_tables() {
+  static const std::vector<std::string> names{"person", "person_role", "invitation", "reading_link",
+                                              "session"};
+  return names;
+}
+
 std::vector<std::string> migrations() {
   return {std::string(kTablesOfRecords) + kTablesOfVisits + kTablesOfWorks +
               guards(first_tables()) + views(),
-          kSharedRolls, std::string(kEntries) + guards({"entry"}) + views_without_withdrawn()};
+          kSharedRolls, std::string(kEntries) + guards({"entry"}) + views_without_withdrawn(),
+          kPeople};
 }
 
 void prepare(Connection& db, const std::vector<std::string>& steps, bool change) {

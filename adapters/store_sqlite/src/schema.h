@@ -20,5 +20,7 @@ void prepare(Connection& db, const std::vector<std::string>& steps, bool change)
 
 /// Every table of raw rows, in the order a child follows its parent.
 const std::vector<std::string>& raw_tables();
+/// Every table of people and what lets them in; likewise in their order.
+const std::vector<std::string>& people_tables();
 
 } // namespace baize::store_sqlite

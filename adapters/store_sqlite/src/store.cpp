@@ -4,6 +4,7 @@
 #include "group.h"
 #include "load.h"
 #include "open.h"
+#include "people_store.h"
 #include "weather_rows.h"
 
 #include <atomic>
@@ -83,7 +84,21 @@ units::Result<std::unique_ptr<SqliteStore>> SqliteStore::open(const std::string&
   });
 }
 
-SqliteStore::SqliteStore(std::unique_ptr<Inside> inside) : inside_(std::move(inside)) {}
+SqliteStore::SqliteStore(std::unique_ptr<Inside> inside)
+    : inside_(std::move(inside)), people_(make_people_store(
+                                      [this](const auto& work) {
+                                        return inside_->write([&](Connection& db, bool& changed) {
+                                          work(db);
+                                          changed = true;
+                                          return 0;
+                                        });
+                                      },
+                                      [this](const auto& work) {
+                                        return inside_->read([&](Connection& db) {
+                                          work(db);
+                                          return 0;
+                                        });
+                                      })) {}
 SqliteStore::~SqliteStore() = default;
 
 WriteFigures SqliteStore::figures() const {

@@ -171,4 +171,41 @@ ALTER TABLE work_revision ADD COLUMN
   withdrawn INTEGER NOT NULL DEFAULT 0 CHECK (withdrawn IN (0, 1));
 )sql";
 
+// Version 4. People, and what lets them in: of every token only its digest.
+// These are no records: rows change and go, and no change is counted. Times are
+// seconds since 1970 in UTC.
+inline constexpr const char* kPeople = R"sql(
+CREATE TABLE person (
+  key INTEGER PRIMARY KEY, id TEXT NOT NULL UNIQUE CHECK (id <> ''),
+  name TEXT NOT NULL CHECK (name <> ''), name_key TEXT NOT NULL UNIQUE,
+  password_hash TEXT NOT NULL CHECK (password_hash LIKE '$argon2id$%'),
+  added INTEGER NOT NULL) STRICT;
+CREATE TABLE person_role (
+  person INTEGER NOT NULL REFERENCES person ON DELETE CASCADE,
+  club INTEGER NOT NULL REFERENCES club,
+  role TEXT NOT NULL CHECK (role IN ('reader', 'observer', 'agronomist', 'head_greenkeeper')),
+  PRIMARY KEY (person, club)) STRICT, WITHOUT ROWID;
+CREATE INDEX person_role_by_club ON person_role (club);
+CREATE TABLE invitation (
+  key INTEGER PRIMARY KEY, id TEXT NOT NULL UNIQUE,
+  digest TEXT NOT NULL UNIQUE CHECK (length(digest) = 64),
+  club INTEGER NOT NULL REFERENCES club,
+  role TEXT NOT NULL CHECK (role IN ('reader', 'observer', 'agronomist', 'head_greenkeeper')),
+  invited_by TEXT NOT NULL, made INTEGER NOT NULL, ends INTEGER NOT NULL) STRICT;
+CREATE TABLE reading_link (
+  key INTEGER PRIMARY KEY, id TEXT NOT NULL UNIQUE,
+  digest TEXT NOT NULL UNIQUE CHECK (length(digest) = 64),
+  club INTEGER NOT NULL REFERENCES club, label TEXT NOT NULL,
+  made_by TEXT NOT NULL, made INTEGER NOT NULL, ends INTEGER NOT NULL) STRICT;
+CREATE TABLE session (
+  key INTEGER PRIMARY KEY, id TEXT NOT NULL UNIQUE,
+  digest TEXT NOT NULL UNIQUE CHECK (length(digest) = 64),
+  person INTEGER REFERENCES person ON DELETE CASCADE,
+  link INTEGER REFERENCES reading_link ON DELETE CASCADE,
+  device TEXT NOT NULL, began INTEGER NOT NULL, seen INTEGER NOT NULL, ends INTEGER NOT NULL,
+  CHECK ((person IS NULL) <> (link IS NULL))) STRICT;
+CREATE INDEX session_by_person ON session (person) WHERE person IS NOT NULL;
+CREATE INDEX session_by_link ON session (link) WHERE link IS NOT NULL;
+)sql";
+
 } // namespace baize::store_sqlite

@@ -1,5 +1,6 @@
 #include "baize/api/answer.h"
 
+#include "access.h"
 #include "call.h"
 #include "forwarded.h"
 #include "guard.h"
@@ -68,12 +69,12 @@ Found find(std::string_view method, const std::vector<std::string>& segments) {
   return found;
 }
 
-Response not_modified(const std::string& tag) {
+Response not_modified(const std::string& tag, const char* keep = "no-cache") {
   Response response;
   response.status = 304;
   response.send_body = false;
   response.headers.emplace_back("ETag", tag);
-  response.headers.emplace_back("Cache-Control", "no-cache");
+  response.headers.emplace_back("Cache-Control", keep);
   protect(response);
   return response;
 }
@@ -138,7 +139,19 @@ Response refused(int status, units::Problem problem, const Target& target) {
   return refusal(status, problem);
 }
 
-Response routed(const Context& context, const Request& request, const Target& target, Found found) {
+/// The header that RFC 9110 (15.5.2) wants with a 401, and (10.2.3) a time to wait.
+Response with_advice(Response response, const units::Problem& problem) {
+  if (response.status == 401) {
+    response.headers.emplace_back("WWW-Authenticate", "Cookie realm=\"Baize\"");
+  }
+  if (problem.code == "too_many_sign_ins") {
+    response.headers.emplace_back("Retry-After", "5");
+  }
+  return response;
+}
+
+Response routed(const Context& context, const Request& request, const Target& target, Found found,
+                const services::Caller& caller) {
   if (const auto problem = unknown_parameter(*found.route, target)) {
     return refused(400, *problem, target);
   }
@@ -151,22 +164,48 @@ Response routed(const Context& context, const Request& request, const Target& ta
     return refused(503, change.error(), target);
   }
   const std::string tag =
-      make_tag(context.edition, std::to_string(*change) + units::iso(*today), request.target);
+      make_tag(context.edition, std::to_string(*change) + units::iso(*today) + caller_state(caller),
+               request.target);
+  // What a caller may see is kept by that caller's browser only.
+  const char* keep = context.people == nullptr ? "no-cache" : "private, no-cache";
   if (found.route->tagged && request.if_none_match != "*" &&
       names_tag(request.if_none_match, tag)) {
-    return not_modified(tag);
+    return not_modified(tag, keep);
   }
-  auto answer =
-      found.route->handle(Call{context, request, target, std::move(found.ids), *change, *today});
+  auto answer = found.route->handle(
+      Call{context, request, target, std::move(found.ids), *change, *today, caller});
   if (!answer) {
-    return refused(status_of(answer.error()), answer.error(), target);
+    return with_advice(refused(status_of(answer.error()), answer.error(), target), answer.error());
   }
   if (found.route->tagged) {
     answer->headers.emplace_back("ETag", tag);
   }
-  answer->headers.emplace_back("Cache-Control", found.route->tagged ? "no-cache" : "no-store");
+  answer->headers.emplace_back("Cache-Control", found.route->tagged ? keep : "no-store");
   protect(*answer);
   return std::move(*answer);
+}
+
+/// Whoever asks must be allowed to, before anything else of the request is looked at.
+Response admitted(const Context& context, const Request& request, const Target& target,
+                  Found found) {
+  if (const auto other = of_unknown_origin(context, request)) {
+    return refused(other->status, other->problem, target);
+  }
+  const auto caller = caller_of(context, request);
+  if (!caller) {
+    return refused(503, caller.error(), target);
+  }
+  if (const auto no = barred(*found.route, found.ids, *caller)) {
+    return with_advice(refused(no->status, no->problem, target), no->problem);
+  }
+  const bool has_body = found.route->method == "POST" || found.route->method == "PUT";
+  if (has_body && !is_json(request.content_type)) {
+    return refused(
+        415,
+        {"not_json", "content type", request.content_type.substr(0, 100), "application/json", ""},
+        target);
+  }
+  return routed(context, request, target, std::move(found), *caller);
 }
 
 /// What keeps other sites' pages from speaking through a keeper's browser.
@@ -237,13 +276,8 @@ Response answer(const Context& context, const Request& request) {
   if (found.route == nullptr) {
     response =
         found.allow.empty() ? page(context, request, *target) : not_allowed(request, found.allow);
-  } else if (found.route->method == "POST" && !is_json(request.content_type)) {
-    response = refused(
-        415,
-        {"not_json", "content type", request.content_type.substr(0, 100), "application/json", ""},
-        *target);
   } else {
-    response = routed(context, request, *target, std::move(found));
+    response = admitted(context, request, *target, std::move(found));
   }
   response.send_body = response.send_body && !head;
   response.route = !route.empty() || response.status >= 400 ? route : "page";

@@ -2,6 +2,7 @@
 
 #include "baize/api/context.h"
 #include "baize/api/http.h"
+#include "baize/api/routes.h"
 #include "baize/api/target.h"
 
 #include <string>
@@ -18,6 +19,12 @@ struct Call {
   std::vector<std::string> ids; ///< what stands for {club}, {green} ... in their order
   std::int64_t change = 0;      ///< the store's change number as the request began
   units::Day today;             ///< of the query, else the context's
+  const services::Caller& caller;
+
+  /// Who is written beside what this call keeps.
+  std::string author() const {
+    return caller.kind == services::Caller::Kind::person ? caller.name : context.author;
+  }
 
   const std::string* query(const std::string& name) const {
     const auto found = target.query.find(name);
@@ -53,11 +60,27 @@ Answer import_weather(const Call& call);
 Answer design_trial(const Call& call);
 Answer analyse_trial(const Call& call);
 Answer analyse_trial_rolls(const Call& call);
+Answer session(const Call& call);
+Answer sign_in(const Call& call);
+Answer sign_out(const Call& call);
+Answer own_sessions(const Call& call);
+Answer end_own_session(const Call& call);
+Answer look_at_invitation(const Call& call);
+Answer accept_invitation(const Call& call);
+Answer people_of_club(const Call& call);
+Answer set_role(const Call& call);
+Answer take_role(const Call& call);
+Answer cut_off(const Call& call);
+Answer invite(const Call& call);
+Answer end_invitation(const Call& call);
+Answer make_link(const Call& call);
+Answer end_link(const Call& call);
 
 /// A line of the table of routes.
 struct Route {
   std::string_view method;
   std::string_view pattern;
+  Need need;
   std::vector<std::string_view> query; ///< parameters it knows
   bool tagged = true;                  ///< its answer changes only with store, day and program
   Answer (*handle)(const Call&);

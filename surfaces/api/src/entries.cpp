@@ -67,7 +67,9 @@ Answer hand_in(const Call& call) {
   if (!package) {
     return tl::unexpected(package.error());
   }
-  const services::Author author{"phone " + package->phone, call.context.now()};
+  const bool signed_in = call.caller.kind == services::Caller::Kind::person;
+  const services::Author author{signed_in ? call.author() : "phone " + package->phone,
+                                call.context.now()};
   auto receipt = services::hand_in(
       **store, {call.ids.front(), package->phone, package->sent_at, std::move(package->entries)},
       author, newest_day(call, author.at));

@@ -1,4 +1,5 @@
 // Brings record files in: read, checked, kept, all of them or none.
+#include "access.h"
 #include "baize/answers/imported.h"
 #include "baize/api/import_body.h"
 #include "call.h"
@@ -28,6 +29,16 @@ std::optional<units::Problem> claim(green::Records& records, const std::string& 
                         "'" + club + "', the club the files were sent to", ""};
 }
 
+/// A club that the files name, and that is not the caller's to bring records to.
+/// One that is not there gets the same answer.
+std::optional<units::Problem> not_ours(const Call& call, const std::string& named) {
+  if (named.empty() || call.caller.may(services::Right::bring, named)) {
+    return std::nullopt;
+  }
+  return call.caller.knows(named) ? role_problem(call.caller, services::Right::bring, named)
+                                  : no_such_club(named);
+}
+
 } // namespace
 
 Answer import_files(const Call& call) {
@@ -45,6 +56,9 @@ Answer import_files(const Call& call) {
   imported.files = std::move(reading.files);
   imported.problems = std::move(reading.problems);
   imported.remarks = std::move(reading.remarks);
+  if (const auto other = not_ours(call, reading.records.club.id)) {
+    return tl::unexpected(*other);
+  }
   const std::string club = call.ids.empty() ? std::string() : call.ids.front();
   // A file that could not be read says nothing of its club: its own problems come first.
   if (!club.empty() || imported.problems.empty()) {
@@ -54,7 +68,7 @@ Answer import_files(const Call& call) {
   }
   if (imported.problems.empty() && !*dry_run) {
     const auto receipt =
-        call.context.store.keep(reading.records, {call.context.author, call.context.now()}, *files);
+        call.context.store.keep(reading.records, {call.author(), call.context.now()}, *files);
     if (!receipt && status_of(receipt.error()) >= 500) {
       return tl::unexpected(receipt.error());
     }

@@ -52,7 +52,11 @@ Answer fields(const Call& /*call*/) {
 }
 
 Answer clubs(const Call& call) {
-  return written(call.context.store.clubs());
+  auto all = call.context.store.clubs();
+  if (all) {
+    std::erase_if(*all, [&](const auto& club) { return !call.caller.knows(club.id); });
+  }
+  return written(all);
 }
 
 Answer greens_review(const Call& call) {

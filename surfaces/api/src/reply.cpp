@@ -3,7 +3,9 @@
 #include "baize/answers/problem.h"
 #include "baize/api/answer.h"
 
+#include <array>
 #include <string_view>
+#include <utility>
 
 namespace baize::api {
 
@@ -16,6 +18,17 @@ constexpr std::string_view kContentPolicy =
     "data:; "
     "font-src 'self'; connect-src 'self'; manifest-src 'self'; worker-src 'self'; "
     "base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
+
+constexpr std::array<std::pair<std::string_view, int>, 8> kStatusOfPeople{{
+    {"wrong_sign_in", 401},
+    {"not_signed_in", 401},
+    {"not_allowed", 403},
+    {"name_taken", 409},
+    {"last_head_greenkeeper", 409},
+    {"too_many_open", 409},
+    {"too_many_tries", 429},
+    {"too_many_sign_ins", 503},
+}};
 
 bool starts_with(std::string_view text, std::string_view start) {
   return text.substr(0, start.size()) == start;
@@ -31,6 +44,11 @@ int status_of(const units::Problem& problem) {
   if (starts_with(problem.code, "no_such_") && problem.code != "no_such_day" &&
       problem.code != "no_such_setting" && problem.code != "no_such_database") {
     return 404;
+  }
+  for (const auto& [code, status] : kStatusOfPeople) {
+    if (problem.code == code) {
+      return status;
+    }
   }
   if (problem.code == "body_too_long") {
     return 413;

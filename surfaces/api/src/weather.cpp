@@ -66,7 +66,7 @@ Answer import_weather(const Call& call) {
   imported.file.dry_run = *dry_run;
   if (imported.file.problems.empty() && !*dry_run) {
     const auto receipt = call.context.store.keep_weather(call.ids.front(), weather,
-                                                         {call.context.author, call.context.now()});
+                                                         {call.author(), call.context.now()});
     if (!receipt) {
       return tl::unexpected(receipt.error());
     }

@@ -42,6 +42,8 @@ Request request_of(Parser& parser) {
   request.content_type = text(message[http::field::content_type]);
   request.if_none_match = text(message[http::field::if_none_match]);
   request.content_encoding = text(message[http::field::content_encoding]);
+  request.cookie = text(message[http::field::cookie]);
+  request.fetch_site = text(message["Sec-Fetch-Site"]);
   request.body = std::move(message.body());
   return request;
 }

@@ -24,5 +24,6 @@ void add_trial(CLI::App& app, Session& session);
 void add_observers(CLI::App& app, Session& session);
 void add_consistency(CLI::App& app, Session& session);
 void add_methods(CLI::App& app, Session& session);
+void add_people(CLI::App& app, Session& session);
 
 } // namespace baize::cli

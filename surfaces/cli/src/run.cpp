@@ -46,6 +46,7 @@ void add_commands(CLI::App& app, Session& session) {
   add_score(app, session);
   add_trial(app, session);
   add_weather(app, session);
+  add_people(app, session);
   add_backup(app, session);
   add_restore(app, session);
   add_doctor(app, session);

@@ -69,11 +69,17 @@ void add_serve(CLI::App& app, Session& session) {
                     "Show /metrics to other machines too");
   command
       ->add_option("--address", options->address,
-                   "The address to listen on, 127.0.0.1 where none is given. Whoever reaches it "
-                   "can read and write: there is no "
-                   "password")
+                   "The address to listen on, 127.0.0.1 where none is given. On any but this "
+                   "machine's own, people sign in")
       ->type_name("ADDRESS");
   command->add_flag("--demo", options->demo, "An invented club, in memory only");
+  auto* people =
+      command->add_flag("--people", options->people, "People sign in, on this machine too");
+  command
+      ->add_flag("--anyone-may-read-and-write", options->anyone,
+                 "Nobody signs in: whoever reaches the address can read and write everything, "
+                 "there is no password")
+      ->excludes(people);
   on_call(*command, session, options, start);
 }
 

@@ -9,7 +9,7 @@
 namespace baize::cli {
 
 Exit exit_of(const units::Problem& problem) {
-  constexpr std::array<std::string_view, 22> storage{"disk_full",
+  constexpr std::array<std::string_view, 24> storage{"disk_full",
                                                      "database_",
                                                      "not_a_baize_database",
                                                      "file_",
@@ -30,7 +30,9 @@ Exit exit_of(const units::Problem& problem) {
                                                      "name_not_allowed",
                                                      "bad_host_name",
                                                      "bad_identity",
-                                                     "proxy_elsewhere"};
+                                                     "proxy_elsewhere",
+                                                     "no_people",
+                                                     "no_randomness"};
   const auto begins = [&](std::string_view with) { return problem.code.rfind(with, 0) == 0; };
   if (problem.code == "stopped") {
     return Exit::stopped;

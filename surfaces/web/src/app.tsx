@@ -1,20 +1,25 @@
-import { useEffect, useRef, useState } from "preact/hooks";
-import { api } from "./api/client";
-import type { ClubName } from "./api/schemas";
+import { useContext, useEffect, useRef, useState } from "preact/hooks";
+import { api, signedOut } from "./api/client";
+import { people } from "./api/people";
+import type { ClubName, Session } from "./api/schemas";
 import { Load } from "./parts/load";
 import { SettingsMenu } from "./parts/settings_menu";
+import { SignedIn } from "./parts/signed_in";
 import { BringPage } from "./pages/bring";
 import { GreensPage } from "./pages/greens";
 import { ConsistencyPage } from "./pages/consistency";
 import { MethodsPage } from "./pages/methods";
 import { ObserversPage } from "./pages/observers";
+import { PeoplePage, SessionsPage } from "./pages/people";
 import { RecordsPage, visitsPerPage } from "./pages/records";
+import { JoinPage, LinkPage, SignInPage } from "./pages/sign_in";
 import { TrialsPage } from "./pages/trials";
 import { VisitPageView } from "./pages/visit";
 import { WorkPage } from "./pages/work";
 import { WorksPage } from "./pages/works";
 import { YearPage } from "./pages/year";
 import { linkTo, parseRoute, type Route } from "./state/route";
+import { may, SessionContext } from "./state/session";
 import { keepSettings, loadSettings, SettingsContext, type Settings } from "./state/settings";
 import { words } from "./words";
 
@@ -37,17 +42,49 @@ export function App() {
   };
   return (
     <SettingsContext.Provider value={settings}>
-      <Load of="clubs" ask={api.clubs}>
-        {(clubs) => {
-          const club = "club" in route && route.club ? route.club : clubs[0]?.id;
-          return (
-            <Shell clubs={clubs} club={club} route={route} settings={settings} choose={choose}>
-              {route.page === "bring" ? <BringPage club={club} /> : club ? <Page club={club} route={route} /> : <NoClub />}
-            </Shell>
-          );
-        }}
-      </Load>
+      <Doors route={route}>
+        <Load of="clubs" ask={api.clubs}>
+          {(clubs) => {
+            const club = "club" in route && route.club ? route.club : clubs[0]?.id;
+            return (
+              <Shell clubs={clubs} club={club} route={route} settings={settings} choose={choose}>
+                {route.page === "sessions" ? <SessionsPage /> : route.page === "bring" ? <BringPage club={club} /> : club ? <Page club={club} route={route} /> : <NoClub />}
+              </Shell>
+            );
+          }}
+        </Load>
+      </Doors>
     </SettingsContext.Provider>
+  );
+}
+
+/** Asks the server who we are. Who has not signed in where people do comes no further. */
+function Doors(props: { route: Route; children: preact.ComponentChildren }) {
+  const { route } = props;
+  const [turn, setTurn] = useState(0);
+  const again = () => setTurn((n) => n + 1);
+  useEffect(() => {
+    addEventListener(signedOut, again);
+    return () => removeEventListener(signedOut, again);
+  }, []);
+  const inside = (of: Session) => {
+    if (route.page === "join") return <JoinPage token={route.token} session={of} done={again} />;
+    if (route.page === "link") return <LinkPage token={route.token} done={arrive} />;
+    if (of.caller === "nobody" || route.page === "sign-in")
+      return <SignInPage to={route.page === "sign-in" ? route.to : undefined} done={arrive} />;
+    return undefined;
+  };
+  const arrive = () => {
+    if (route.page === "sign-in") location.hash = "#/";
+    again();
+  };
+  return (
+    <Load of={`session ${turn}`} ask={people.session}>
+      {(of) => {
+        const door = inside(of);
+        return door ? <main id="main">{door}</main> : <SessionContext.Provider value={of}>{props.children}</SessionContext.Provider>;
+      }}
+    </Load>
   );
 }
 
@@ -60,6 +97,7 @@ function Shell(props: {
   children: preact.ComponentChildren;
 }) {
   const { clubs, club, route } = props;
+  const session = useContext(SessionContext);
   const main = useRef<HTMLElement>(null);
   useArrival(main, linkTo(route));
   const here = (pages: Route["page"][]) => (pages.includes(route.page) ? "page" : undefined);
@@ -84,13 +122,17 @@ function Shell(props: {
             <a href={linkTo({ page: "methods", club })} aria-current={here(["methods"])}>{words.nav.methods}</a>
             <a href={linkTo({ page: "consistency", club })} aria-current={here(["consistency"])}>{words.nav.consistency}</a>
             <a href={linkTo({ page: "observers", club })} aria-current={here(["observers"])}>{words.nav.observers}</a>
-            <a href={linkTo({ page: "trials", club })} aria-current={here(["trials"])}>{words.nav.trials}</a>
+            {may(session, "enter", club) && <a href={linkTo({ page: "trials", club })} aria-current={here(["trials"])}>{words.nav.trials}</a>}
             <a href={linkTo({ page: "records", club })} aria-current={here(["records", "visit", "bring"])}>{words.nav.records}</a>
-            <a href="field/">{words.nav.field}</a>
+            {session.caller === "person" && may(session, "people", club) && (
+              <a href={linkTo({ page: "people", club })} aria-current={here(["people"])}>{words.people.page.nav}</a>
+            )}
+            {may(session, "enter", club) && <a href="field/">{words.nav.field}</a>}
           </nav>
         )}
         <div class="top-end">
           <ClubPick clubs={clubs} club={club} />
+          <SignedIn />
           <SettingsMenu settings={props.settings} choose={props.choose} />
         </div>
       </header>
@@ -149,6 +191,14 @@ function ClubPick(props: { clubs: ClubName[]; club: string | undefined }) {
 }
 
 function NoClub() {
+  const { caller } = useContext(SessionContext);
+  if (caller !== "everyone")
+    return (
+      <section class="notice">
+        <h1 tabIndex={-1}>{words.people.noClub.title}</h1>
+        <p>{words.people.noClub.text}</p>
+      </section>
+    );
   return (
     <section class="notice">
       <h1 tabIndex={-1}>{words.noClub.title}</h1>
@@ -211,6 +261,8 @@ function Page(props: { club: string; route: Route }) {
       return <BringPage club={club} />;
     case "trials":
       return <TrialsPage club={club} />;
+    case "people":
+      return <PeoplePage club={club} />;
     case "records":
       return (
         <Load of={of} ask={() => Promise.all([api.visits(club, { ...route, limit: visitsPerPage }), api.greens(club)])}>
@@ -223,7 +275,7 @@ function Page(props: { club: string; route: Route }) {
           {(detail) => <VisitPageView club={club} detail={detail} />}
         </Load>
       );
-    case "lost":
+    default: // the doors have shown the rest
       return (
         <section class="notice">
           <h1 tabIndex={-1}>{words.lost.title}</h1>

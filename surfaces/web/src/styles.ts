@@ -5,4 +5,5 @@ import "./styles/greens.css";
 import "./styles/parts.css";
 import "./styles/charts.css";
 import "./styles/trials.css";
+import "./styles/people.css";
 import "./styles/print.css";

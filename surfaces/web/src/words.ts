@@ -2,6 +2,7 @@
 import { consistencyWords } from "./words_consistency";
 import { methodsWords } from "./words_methods";
 import { observersWords } from "./words_observers";
+import { peopleWords } from "./words_people";
 import { trialsWords } from "./words_trials";
 import type { DayKind, Definition, Ledger } from "./api/schemas";
 
@@ -54,6 +55,7 @@ export const words = {
     command: "./baize import FOLDER --weather FILE",
   },
   trials: trialsWords,
+  people: peopleWords,
   lost: { title: "There is no such page", text: "The address names nothing here.", back: "Go to the greens" },
   working: "Working it out.",
   failed: {

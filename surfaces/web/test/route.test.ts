@@ -32,8 +32,22 @@ describe("routes", () => {
       { page: "observers", club: odd },
       { page: "records", club: odd, green: odd, from: "2024-01-01", to: "2024-12-31", offset: 50 },
       { page: "visit", club: odd, visit: odd },
+      { page: "people", club: odd },
+      { page: "people", club: "+join" },
+      { page: "sessions" },
+      { page: "sign-in" },
+      { page: "sign-in", to: "field" },
+      { page: "join", token: "aA0_-z" },
+      { page: "link", token: odd },
     ];
     for (const route of routes) expect(parseRoute(linkTo(route))).toEqual(route);
+  });
+
+  it("leads after the sign-in to our own pages only", () => {
+    for (const to of ["https://evil.example", "//evil.example", "/\\evil.example", "javascript:alert(1)", "field/../.."])
+      expect(parseRoute(`#/+sign-in?to=${encodeURIComponent(to)}`)).toEqual({ page: "sign-in" });
+    for (const lost of ["#/+", "#/+join", "#/+join/a/b", "#/+elsewhere"])
+      expect(["lost", "bring"]).toContain(parseRoute(lost).page);
   });
 
   it("leaves out what is no day and no whole number", () => {

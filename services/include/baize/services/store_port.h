@@ -45,6 +45,7 @@ struct Revision {
 };
 
 class EntryStore;
+class PeopleStore;
 
 /// Keeps raw records. Every write is one transaction: all of it or none, and on
 /// disk before the call returns. Implementations meet tests/contract.
@@ -74,6 +75,8 @@ class Store {
   virtual units::Result<std::int64_t> change_number() = 0;
   /// The part that keeps entries of phones; null where this store keeps none.
   virtual EntryStore* entries() { return nullptr; }
+  /// The part that keeps who may do what; null where this store keeps none.
+  virtual PeopleStore* people() { return nullptr; }
 };
 
 } // namespace baize::services

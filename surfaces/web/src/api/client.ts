@@ -6,7 +6,13 @@ import { words } from "../words";
 /** A refusal or a failure, as the one sentence to show. */
 export class Failure extends Error {}
 
-async function get<T>(path: string, query: Record<string, string | number | undefined> = {}): Promise<T> {
+/** Heard when the server no longer knows who asks: signed out, cut off, or too long ago. */
+export const signedOut = "baize-signed-out";
+function noteStatus(status: number): void {
+  if (status === 401) dispatchEvent(new Event(signedOut));
+}
+
+export async function get<T>(path: string, query: Record<string, string | number | undefined> = {}): Promise<T> {
   const url = new URL(`api/v1/${path}`, document.baseURI);
   for (const [name, value] of Object.entries(query)) {
     if (value !== undefined && value !== "") url.searchParams.set(name, String(value));
@@ -19,26 +25,28 @@ async function get<T>(path: string, query: Record<string, string | number | unde
   }
   const body: unknown = await answer.json().catch(() => undefined);
   if (answer.ok && body !== undefined) return body as T;
+  noteStatus(answer.status);
   throw new Failure((body as Refusal | undefined)?.sentence ?? words.failed.answer(answer.status));
 }
 
 /** Sends JSON; a refusal becomes a Failure unless its status is among `expected`. */
 export async function send(
-  path: string, query: Record<string, string | undefined>, json: unknown, expected: number[] = [],
+  path: string, query: Record<string, string | undefined>, json: unknown, expected: number[] = [], method = "POST",
 ): Promise<{ status: number; body: unknown }> {
   const url = new URL(`api/v1/${path}`, document.baseURI);
   for (const [name, value] of Object.entries(query)) {
     if (value) url.searchParams.set(name, value);
   }
   const answer = await fetch(url, {
-    method: "POST",
+    method,
     headers: { Accept: "application/json", "Content-Type": "application/json" },
-    body: JSON.stringify(json),
+    ...(json === undefined ? {} : { body: JSON.stringify(json) }),
   }).catch(() => {
     throw new Failure(words.failed.unreachable);
   });
   const body: unknown = await answer.json().catch(() => undefined);
   if ((answer.ok || expected.includes(answer.status)) && body !== undefined) return { status: answer.status, body };
+  if (path !== "session") noteStatus(answer.status);
   throw new Failure((body as Refusal | undefined)?.sentence ?? words.failed.answer(answer.status));
 }
 

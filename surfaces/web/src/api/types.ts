@@ -458,6 +458,221 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/session": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Who is asking, and what that person may do. */
+        get: operations["session"];
+        put?: never;
+        /**
+         * Sign in by name and password, or with the token of a link for reading.
+         * @description A wrong password and an unknown name get the same answer. After some wrong tries
+         *     each further one must wait, longer each time (429 with Retry-After).
+         */
+        post: operations["signIn"];
+        /** Sign out. */
+        delete: operations["signOut"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/sessions": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Where one is signed in. */
+        get: operations["ownSessions"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/sessions/{session}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post?: never;
+        /** End one of one's own sessions. */
+        delete: operations["endOwnSession"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/invitations/look": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** What an invitation offers. */
+        post: operations["lookAtInvitation"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/invitations/accept": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Accept an invitation.
+         * @description With name and password a new account is made and signed in. With neither, the
+         *     person who is signed in takes the role. An invitation is good for one time.
+         */
+        post: operations["acceptInvitation"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/clubs/{club}/people": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** People of a club with their sessions, invitations and links for reading. */
+        get: operations["peopleOfClub"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/clubs/{club}/people/{person}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        /** Give a person of the club another role there. */
+        put: operations["setRole"];
+        post?: never;
+        /** Take a person out of the club. */
+        delete: operations["takeRole"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/clubs/{club}/people/{person}/sessions/{session}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post?: never;
+        /** Cut off a session, a lost phone say; it is refused from this moment. */
+        delete: operations["cutOff"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/clubs/{club}/invitations": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Invite somebody into a role, by scan code or link. */
+        post: operations["invite"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/clubs/{club}/invitations/{invitation}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post?: never;
+        /** Take an invitation back. */
+        delete: operations["endInvitation"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/clubs/{club}/links": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Make a link for reading, for a committee say. */
+        post: operations["makeLink"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/clubs/{club}/links/{link}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post?: never;
+        /** Cut a link off, with all that was opened by it. */
+        delete: operations["endLink"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
 }
 export type webhooks = Record<string, never>;
 export interface components {
@@ -2093,6 +2308,172 @@ export interface components {
             /** @description Every pair of counts is met by exactly one line. */
             score_rules: components["schemas"]["ScoreRule"][];
         };
+        /** @enum {string} */
+        Role: "reader" | "observer" | "agronomist" | "head_greenkeeper";
+        /**
+         * @description look: see everything of the club. enter: hand in what a phone wrote down, and compare trials. bring: bring in files. people: invite, change roles, cut off, make links.
+         * @enum {string}
+         */
+        Right: "look" | "enter" | "bring" | "people";
+        /** @description role is absent where nobody signs in. */
+        OwnClub: {
+            id: string;
+            name: string;
+            role?: components["schemas"]["Role"];
+            may: components["schemas"]["Right"][];
+        };
+        Session: {
+            /** @description The server asks people to sign in. */
+            sign_in: boolean;
+            /**
+             * @description everyone: no sign-in here. nobody: not signed in. link: reading by a link.
+             * @enum {string}
+             */
+            caller: "everyone" | "nobody" | "person" | "link";
+            /** @description Of the person, or what the link is for. */
+            name?: string;
+            /** @description One's own clubs by identifier; empty for nobody. */
+            clubs: components["schemas"]["OwnClub"][];
+        };
+        SignIn: {
+            name?: string;
+            password?: string;
+            /** @description Token of a link for reading; then neither name nor password. */
+            link?: string;
+            /** @description What kind of device signs in, to tell one's sessions apart. */
+            device: string;
+        };
+        InvitationToken: {
+            token: string;
+        };
+        InvitationOffer: {
+            club: string;
+            club_name: string;
+            role: components["schemas"]["Role"];
+            /** @description Who invites. */
+            by: string;
+            /**
+             * Format: date-time
+             * @description Until when it can be accepted.
+             */
+            ends: string;
+        };
+        Acceptance: {
+            token: string;
+            /** @description Up to 60 characters. */
+            name?: string;
+            /** @description 10 characters or more, at most 200 bytes. */
+            password?: string;
+            /** @description What kind of device signs in, to tell one's sessions apart. */
+            device: string;
+        };
+        SessionLine: {
+            id: string;
+            device: string;
+            /**
+             * Format: date-time
+             * @description Signed in.
+             */
+            began: string;
+            /**
+             * Format: date-time
+             * @description Last asked for something, to the hour.
+             */
+            seen: string;
+            /**
+             * Format: date-time
+             * @description Ends by itself.
+             */
+            ends: string;
+            /** @description The session that asks. */
+            this: boolean;
+        };
+        Sessions: {
+            sessions: components["schemas"]["SessionLine"][];
+        };
+        PersonLine: {
+            id: string;
+            name: string;
+            role: components["schemas"]["Role"];
+            /** @description The one who asks. */
+            you: boolean;
+            sessions: components["schemas"]["SessionLine"][];
+        };
+        InvitationLine: {
+            id: string;
+            role: components["schemas"]["Role"];
+            by: string;
+            /**
+             * Format: date-time
+             * @description Made.
+             */
+            made: string;
+            /**
+             * Format: date-time
+             * @description Until when it can be accepted.
+             */
+            ends: string;
+        };
+        LinkLine: {
+            id: string;
+            /** @description Whom it is for. */
+            label: string;
+            by: string;
+            /**
+             * Format: date-time
+             * @description Made.
+             */
+            made: string;
+            /**
+             * Format: date-time
+             * @description Ends by itself.
+             */
+            ends: string;
+            /** @description Sessions opened by it that still hold. */
+            opened: number;
+        };
+        ClubPeople: {
+            people: components["schemas"]["PersonLine"][];
+            /** @description Not accepted yet and still good. */
+            invitations: components["schemas"]["InvitationLine"][];
+            links: components["schemas"]["LinkLine"][];
+        };
+        RoleChange: {
+            role: components["schemas"]["Role"];
+        };
+        InvitationRequest: {
+            role: components["schemas"]["Role"];
+        };
+        NewInvitation: {
+            id: string;
+            role: components["schemas"]["Role"];
+            /**
+             * Format: date-time
+             * @description Until when it can be accepted.
+             */
+            ends: string;
+            /** @description The link. */
+            url: string;
+            /** @description The link as a picture to scan, SVG (ISO/IEC 18004). */
+            scan_code: string;
+        };
+        LinkRequest: {
+            /** @description Whom it is for, up to 60 characters. */
+            label: string;
+            /** @description Days it is good for. */
+            days: number;
+        };
+        NewLink: {
+            id: string;
+            label: string;
+            /**
+             * Format: date-time
+             * @description Ends by itself.
+             */
+            ends: string;
+            /** @description The link. */
+            url: string;
+        };
     };
     responses: {
         /** @description Nothing changed since the ETag in If-None-Match; no body. */
@@ -2974,6 +3355,434 @@ export interface operations {
                     "application/json": components["schemas"]["TrialProblems"];
                 };
             };
+        };
+    };
+    session: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Also for who has not signed in. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Session"];
+                };
+            };
+        };
+    };
+    signIn: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["SignIn"];
+            };
+        };
+        responses: {
+            /** @description Signed in; the cookie of the session comes with it. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Session"];
+                };
+            };
+            400: components["responses"]["Refused"];
+            401: components["responses"]["Refused"];
+            403: components["responses"]["Refused"];
+            404: components["responses"]["Refused"];
+            413: components["responses"]["Refused"];
+            415: components["responses"]["Refused"];
+            429: components["responses"]["Refused"];
+            503: components["responses"]["Refused"];
+        };
+    };
+    signOut: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Nobody is signed in with this cookie any more. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Session"];
+                };
+            };
+            403: components["responses"]["Refused"];
+        };
+    };
+    ownSessions: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Last seen first. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Sessions"];
+                };
+            };
+            401: components["responses"]["Refused"];
+            403: components["responses"]["Refused"];
+        };
+    };
+    endOwnSession: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description Identifier of the session. */
+                session: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Those that are left. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Sessions"];
+                };
+            };
+            401: components["responses"]["Refused"];
+            403: components["responses"]["Refused"];
+            404: components["responses"]["Refused"];
+        };
+    };
+    lookAtInvitation: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["InvitationToken"];
+            };
+        };
+        responses: {
+            /** @description It holds still. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["InvitationOffer"];
+                };
+            };
+            400: components["responses"]["Refused"];
+            403: components["responses"]["Refused"];
+            404: components["responses"]["Refused"];
+            413: components["responses"]["Refused"];
+            415: components["responses"]["Refused"];
+            429: components["responses"]["Refused"];
+        };
+    };
+    acceptInvitation: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["Acceptance"];
+            };
+        };
+        responses: {
+            /** @description Signed in, with the role. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Session"];
+                };
+            };
+            400: components["responses"]["Refused"];
+            403: components["responses"]["Refused"];
+            404: components["responses"]["Refused"];
+            409: components["responses"]["Refused"];
+            413: components["responses"]["Refused"];
+            415: components["responses"]["Refused"];
+            429: components["responses"]["Refused"];
+            503: components["responses"]["Refused"];
+        };
+    };
+    peopleOfClub: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description Identifier of the club. */
+                club: components["parameters"]["Club"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Nothing of other clubs. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ClubPeople"];
+                };
+            };
+            401: components["responses"]["Refused"];
+            403: components["responses"]["Refused"];
+            404: components["responses"]["Refused"];
+        };
+    };
+    setRole: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description Identifier of the club. */
+                club: components["parameters"]["Club"];
+                /** @description Identifier of the person. */
+                person: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["RoleChange"];
+            };
+        };
+        responses: {
+            /** @description As it stands now. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ClubPeople"];
+                };
+            };
+            400: components["responses"]["Refused"];
+            401: components["responses"]["Refused"];
+            403: components["responses"]["Refused"];
+            404: components["responses"]["Refused"];
+            409: components["responses"]["Refused"];
+            413: components["responses"]["Refused"];
+            415: components["responses"]["Refused"];
+        };
+    };
+    takeRole: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description Identifier of the club. */
+                club: components["parameters"]["Club"];
+                /** @description Identifier of the person. */
+                person: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description As it stands now. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ClubPeople"];
+                };
+            };
+            401: components["responses"]["Refused"];
+            403: components["responses"]["Refused"];
+            404: components["responses"]["Refused"];
+            409: components["responses"]["Refused"];
+        };
+    };
+    cutOff: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description Identifier of the club. */
+                club: components["parameters"]["Club"];
+                /** @description Identifier of the person. */
+                person: string;
+                /** @description Identifier of the session. */
+                session: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description As it stands now. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ClubPeople"];
+                };
+            };
+            401: components["responses"]["Refused"];
+            403: components["responses"]["Refused"];
+            404: components["responses"]["Refused"];
+        };
+    };
+    invite: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description Identifier of the club. */
+                club: components["parameters"]["Club"];
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["InvitationRequest"];
+            };
+        };
+        responses: {
+            /** @description The link is told this once and never again. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["NewInvitation"];
+                };
+            };
+            400: components["responses"]["Refused"];
+            401: components["responses"]["Refused"];
+            403: components["responses"]["Refused"];
+            404: components["responses"]["Refused"];
+            409: components["responses"]["Refused"];
+            413: components["responses"]["Refused"];
+            415: components["responses"]["Refused"];
+        };
+    };
+    endInvitation: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description Identifier of the club. */
+                club: components["parameters"]["Club"];
+                /** @description Identifier of the invitation. */
+                invitation: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description As it stands now. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ClubPeople"];
+                };
+            };
+            401: components["responses"]["Refused"];
+            403: components["responses"]["Refused"];
+            404: components["responses"]["Refused"];
+        };
+    };
+    makeLink: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description Identifier of the club. */
+                club: components["parameters"]["Club"];
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["LinkRequest"];
+            };
+        };
+        responses: {
+            /** @description The link is told this once and never again. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["NewLink"];
+                };
+            };
+            400: components["responses"]["Refused"];
+            401: components["responses"]["Refused"];
+            403: components["responses"]["Refused"];
+            404: components["responses"]["Refused"];
+            409: components["responses"]["Refused"];
+            413: components["responses"]["Refused"];
+            415: components["responses"]["Refused"];
+        };
+    };
+    endLink: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description Identifier of the club. */
+                club: components["parameters"]["Club"];
+                /** @description Identifier of the link. */
+                link: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description As it stands now. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ClubPeople"];
+                };
+            };
+            401: components["responses"]["Refused"];
+            403: components["responses"]["Refused"];
+            404: components["responses"]["Refused"];
         };
     };
 }

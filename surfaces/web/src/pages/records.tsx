@@ -2,6 +2,7 @@ import type { GreensReview, VisitLine, VisitPage } from "../api/schemas";
 import { Link } from "../parts/place";
 import { length, middleDay, score } from "../state/format";
 import { linkTo, type Route } from "../state/route";
+import { useMay } from "../state/session";
 import { useSettings } from "../state/settings";
 import { words } from "../words";
 
@@ -15,14 +16,17 @@ function go(route: Records, change: Partial<Records>): void {
 
 export function RecordsPage(props: { route: Records; review: GreensReview; visits: VisitPage }) {
   const { route, visits } = props;
+  const bring = useMay("bring", route.club);
   return (
     <article>
       <header class="page-head">
         <h1 tabIndex={-1}>{w.title}</h1>
         <p class="lead">{w.intro(visits.total)}</p>
-        <p>
-          <Link to={{ page: "bring", club: route.club }}>{words.bring.link}</Link>
-        </p>
+        {bring && (
+          <p>
+            <Link to={{ page: "bring", club: route.club }}>{words.bring.link}</Link>
+          </p>
+        )}
       </header>
       <Filter route={route} review={props.review} />
       {visits.visits.length === 0 ? (

@@ -11,6 +11,11 @@ export type Route =
   | { page: "records"; club: string; green?: string; from?: string; to?: string; offset?: number }
   | { page: "visit"; club: string; visit: string }
   | { page: "bring"; club?: string }
+  | { page: "people"; club: string }
+  | { page: "sessions" }
+  | { page: "sign-in"; to?: string }
+  | { page: "join"; token: string }
+  | { page: "link"; token: string }
   | { page: "lost"; path: string };
 
 const isoDay = /^\d{4}-\d{2}-\d{2}$/;
@@ -52,6 +57,16 @@ function withQuery(path: string, query: URLSearchParams): string {
   return path + (text ? `?${text}` : "");
 }
 
+function ofNoClub([place, token, ...rest]: string[], query: URLSearchParams): Route | undefined {
+  if (rest.length > 0) return undefined;
+  if (place === "sign-in" && !token) {
+    // Only our own page on the green: an address must not lead elsewhere.
+    return query.get("to") === "field" ? { page: "sign-in", to: "field" } : { page: "sign-in" };
+  }
+  if ((place === "join" || place === "link") && token) return { page: place, token: decoded(token) };
+  return undefined;
+}
+
 /** Reads "#/club/greens/7/2025". */
 export function parseRoute(hash: string): Route {
   const text = hash.replace(/^#?\/?/, "");
@@ -59,7 +74,10 @@ export function parseRoute(hash: string): Route {
   const path = cut < 0 ? text : text.slice(0, cut);
   const query = new URLSearchParams(cut < 0 ? "" : text.slice(cut + 1));
   const [club, place, first, second, ...rest] = path.split("/").filter(Boolean).map(decoded);
+  // A plus that is not encoded begins no club's name: these places belong to none.
   if (text === "+") return { page: "bring" };
+  if (text === "+sessions") return { page: "sessions" };
+  if (text.startsWith("+")) return ofNoClub(path.slice(1).split("/"), query) ?? { page: "lost", path };
   if (!club) return { page: "greens" };
   if (rest.length === 0) {
     if ((!place || place === "greens") && !first) return { page: "greens", club };
@@ -72,6 +90,7 @@ export function parseRoute(hash: string): Route {
     if (place === "observers" && !first) return { page: "observers", club };
     if (place === "bring-in" && !first) return { page: "bring", club };
     if (place === "trials" && !first) return { page: "trials", club };
+    if (place === "people" && !first) return { page: "people", club };
     if (place === "records" && !second)
       return first ? { page: "visit", club, visit: first } : records(club, query);
   }
@@ -107,6 +126,15 @@ export function linkTo(route: Route): string {
       return to(route.club, "observers");
     case "trials":
       return to(route.club, "trials");
+    case "people":
+      return to(route.club, "people");
+    case "sessions":
+      return "#/+sessions";
+    case "sign-in":
+      return `#/+sign-in${route.to ? `?to=${route.to}` : ""}`;
+    case "join":
+    case "link":
+      return `#/+${route.page}/${encodeURIComponent(route.token)}`;
     case "visit":
       return to(route.club, "records", route.visit);
     case "records": {

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "baize/services/entries_port.h"
+#include "baize/services/people_port.h"
 
 #include <cstdint>
 #include <memory>
@@ -59,6 +60,8 @@ class SqliteStore : public services::Store, public services::EntryStore {
   history(const std::string& club, const std::string& kind, const std::string& id) override;
   units::Result<std::int64_t> change_number() override;
 
+  services::PeopleStore* people() override { return people_.get(); }
+
   services::EntryStore* entries() override { return this; }
   units::Result<services::KeptEntries> keep_entries(const std::string& club,
                                                     const std::vector<journal::Entry>& entries,
@@ -72,6 +75,7 @@ class SqliteStore : public services::Store, public services::EntryStore {
   class Inside;
   explicit SqliteStore(std::unique_ptr<Inside> inside);
   std::unique_ptr<Inside> inside_;
+  std::unique_ptr<services::PeopleStore> people_;
 };
 
 } // namespace baize::store_sqlite

@@ -3,6 +3,7 @@
 #include "baize/api/clubs_cache.h"
 #include "baize/api/metrics.h"
 #include "baize/api/models_cache.h"
+#include "baize/services/people.h"
 #include "baize/services/sheets_port.h"
 #include "baize/services/store_port.h"
 #include "baize/services/trial_files_port.h"
@@ -50,6 +51,10 @@ struct Context {
   /// Figures of others told there too.
   std::function<std::vector<Figure>()> figures{};
   bool metrics_for_all = false; ///< not to this machine only
+  /// Who may do what; null: nobody signs in, and all may do all.
+  services::People* people = nullptr;
+  /// A link as a picture to scan, SVG; null: invitations are told as links only.
+  std::function<units::Result<std::string>(const std::string& text)> scan_code{};
 };
 
 } // namespace baize::api

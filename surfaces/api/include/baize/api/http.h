@@ -19,6 +19,8 @@ struct Request {
   std::string content_type;
   std::string if_none_match;
   std::string content_encoding{};
+  std::string cookie{};
+  std::string fetch_site{}; ///< Sec-Fetch-Site: where the page that asks comes from
   std::string address{}; ///< of who asks; a proxy's word for it where it is believed
   bool secure = false;   ///< it came by https, here or at the proxy
   std::string id{};      ///< of this request, in the log and in X-Request-Id

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "baize/services/people.h"
 #include "baize/services/report_data.h"
 #include "baize/services/sheets_port.h"
 #include "baize/services/trial_files_port.h"
@@ -53,6 +54,8 @@ struct ServeSettings {
   bool behind_proxy = false;
   std::string log = "lines"; ///< lines, json or none
   bool metrics_for_all = false;
+  bool people = false; ///< people sign in on this machine too
+  bool anyone = false; ///< nobody signs in, whatever the address
 };
 
 /// Everything the command line needs from outside, given by apps. The commands
@@ -81,6 +84,15 @@ struct Ports {
   std::function<units::Result<std::string>(const std::string& json)> report_page;
   /// Prints an HTML file to a PDF file.
   std::function<units::Result<void>(const std::string& html, const std::string& pdf)> print_pdf;
+
+  /// Hashes and randomness of accounts; null: there are no accounts.
+  services::Secrets* secrets = nullptr;
+  std::function<services::Seconds()> seconds{}; ///< since 1970, UTC
+  /// Asks on the terminal, twice and without showing it, or reads one line of the
+  /// standard input.
+  std::function<units::Result<std::string>(bool from_input)> read_password{};
+  /// A link as a picture to scan, SVG.
+  std::function<units::Result<std::string>(const std::string& text)> scan_code{};
 
   units::Day today;
   std::string now;              ///< RFC 3339, UTC; written beside what is kept

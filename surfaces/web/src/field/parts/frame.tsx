@@ -74,3 +74,8 @@ export function Row(props: { label: string; value: string; go: () => void }) {
     </button>
   );
 }
+
+/** The way to sign in, and back here afterwards. */
+export function SignIn() {
+  return <a class="wide" href="../#/+sign-in?to=field">{useField().words.kept.signIn}</a>;
+}

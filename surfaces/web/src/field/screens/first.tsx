@@ -1,8 +1,8 @@
 import { useEffect, useState } from "preact/hooks";
 import { clubIds, keepClub } from "../data/club";
 import { go, useField } from "../field";
-import { Frame, Row } from "../parts/frame";
-import { httpServer } from "../sync/server";
+import { Frame, Row, SignIn } from "../parts/frame";
+import { httpServer, SignedOut } from "../sync/server";
 import { Observers } from "./picks";
 
 /** A browser keeps a page for offline use only from a secure address. */
@@ -16,6 +16,7 @@ export function First() {
   const { book, words, club, prefs, prefer } = useField();
   const [clubs, setClubs] = useState<{ id: string; name: string }[]>([]);
   const [failed, setFailed] = useState(false);
+  const [out, setOut] = useState(false);
   const fetchClub = async (id: string) => {
     const found = await httpServer.club(id, undefined);
     if (found !== "same") await keepClub(book, { ...found, at: Date.now() });
@@ -29,8 +30,9 @@ export function First() {
       if (wanted) await fetchClub(wanted.id);
       else setClubs(all);
       if (all.length === 0) setFailed(true);
-    } catch {
+    } catch (error) {
       setFailed(true);
+      setOut(error instanceof SignedOut);
     }
   };
   const known = club !== undefined || clubIds(book).includes(prefs.club);
@@ -47,6 +49,7 @@ export function First() {
   return (
     <Frame title={clubs.length > 1 ? words.first.club : words.first.title} end={failed && <button class="go" onClick={ask}>{words.first.again}</button>}>
       {clubs.map((one) => <Row key={one.id} label="" value={one.name} go={() => void fetchClub(one.id).catch(() => setFailed(true))} />)}
+      {out && <SignIn />}
       {clubs.length < 2 && <p class="lead">{words.first.text}</p>}
       <button class="wide plain" onClick={() => go("settings")}>{words.menu.settings}</button>
     </Frame>

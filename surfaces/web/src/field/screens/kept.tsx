@@ -3,7 +3,7 @@ import { timeOf } from "../capture/clock";
 import { sessionOf } from "../capture/reopen";
 import { ballsOf, totalsOf } from "../capture/balls";
 import { go, useField, useShown } from "../field";
-import { Frame } from "../parts/frame";
+import { Frame, SignIn } from "../parts/frame";
 import { askForRoom, handOver, handOverFile, type Room } from "../phone";
 import { visitLines, type VisitLine } from "../sync/visit_state";
 import { takeUpdate, useUpdate } from "../worker/offer";
@@ -24,6 +24,7 @@ export function Kept() {
   const refused = [...book.acknowledged.values()].some((one) => !one.kept);
   return (
     <Frame title={w.title} back class="kept" end={<button class="go" onClick={() => sync.run()}>{sync.state === "sending" ? w.sending : w.send}</button>}>
+      {sync.state === "signed_out" && <SignIn />}
       <p class="lead" role="status">
         {sync.state === "offline" ? w.offline : sync.state === "refused" ? `${w.refusedAll} ${sync.reason}` : sync.lastDone ? w.lastDone(timeOf(sync.lastDone)) : w.never}
       </p>

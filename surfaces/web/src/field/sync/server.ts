@@ -26,6 +26,8 @@ export interface Receipt {
 
 /** The whole request was refused; trying again changes nothing until the reason is mended. */
 export class Refused extends Error {}
+/** Nobody is signed in on this phone any more; all of it stays here until somebody is. */
+export class SignedOut extends Refused {}
 
 /** What the sync needs of a server; tests have one of their own. */
 export interface Server {
@@ -47,6 +49,7 @@ async function answer(path: string, options: RequestInit = {}): Promise<Response
   if (found.ok || found.status === 304) return found;
   const said = (await found.json().catch(() => undefined)) as Problem | undefined;
   const sentence = said?.sentence ?? `${found.status}`;
+  if (found.status === 401) throw new SignedOut(sentence);
   // 5xx and 429 pass; 4xx does not without a change.
   if (found.status >= 400 && found.status < 500 && found.status !== 408 && found.status !== 429) throw new Refused(sentence);
   throw new Error(sentence);

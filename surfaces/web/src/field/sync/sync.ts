@@ -1,11 +1,11 @@
 import { clubIds, clubOf, keepClub } from "../data/club";
 import type { Acknowledged, Book, VisitState } from "../data/book";
-import { Refused, type HandOver, type Server } from "./server";
+import { Refused, SignedOut, type HandOver, type Server } from "./server";
 
 const batch = 200;
 const weeks = 3;
 
-export type SyncState = "idle" | "sending" | "offline" | "refused";
+export type SyncState = "idle" | "sending" | "offline" | "refused" | "signed_out";
 
 /**
  * Brings the journal to the server and fetches what other phones wrote. May be
@@ -56,7 +56,7 @@ export class Sync {
       this.set("idle");
     } catch (error) {
       this.reason = error instanceof Refused ? error.message : "";
-      this.set(error instanceof Refused ? "refused" : "offline");
+      this.set(error instanceof SignedOut ? "signed_out" : error instanceof Refused ? "refused" : "offline");
     }
   }
 

@@ -161,6 +161,7 @@ export const en = {
     waiting: (n: number) => `${entries(n)} only here`,
     refusedCount: (n: number) => `${n} refused`,
     offline: "No server. It is all kept here.",
+    signIn: "Sign in again to send",
     refusedAll: "The server takes nothing:",
     takeOut: "Take out",
     send: "Send now",

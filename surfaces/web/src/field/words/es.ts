@@ -162,6 +162,7 @@ export const es: Words = {
     waiting: (n) => `${apuntes(n)} solo aquí`,
     refusedCount: (n) => `${n} ${n === 1 ? "rechazado" : "rechazados"}`,
     offline: "Sin servidor. Aquí está todo guardado.",
+    signIn: "Entra de nuevo para enviar",
     refusedAll: "El servidor no acepta nada:",
     takeOut: "Quitar",
     send: "Enviar ahora",

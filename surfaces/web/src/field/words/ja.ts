@@ -159,6 +159,7 @@ export const ja: Words = {
     waiting: (n) => `${n}件がここだけ`,
     refusedCount: (n) => `不受理 ${n}件`,
     offline: "サーバーなし。すべてここに保存。",
+    signIn: "もう一度サインインして送る",
     refusedAll: "サーバーが何も受け取りません：",
     takeOut: "除く",
     send: "今すぐ送る",
