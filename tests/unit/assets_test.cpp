@@ -60,11 +60,12 @@ TEST(Assets, ThePageUsedOnTheGreenStandsInItsOwnFolder) {
   ASSERT_NE(worker, nullptr);
   // What it keeps in the phone is there to be fetched.
   const std::string text(worker->bytes);
-  const auto list = text.find("const files = [");
-  ASSERT_NE(list, std::string::npos);
+  static const std::regex list(R"(files\s*=\s*\[([^\]]*)\])");
+  std::smatch found;
+  ASSERT_TRUE(std::regex_search(text, found, list));
   static const std::regex quoted("\"([^\"]+)\"");
   int seen = 0;
-  const std::string files = text.substr(list, text.find(']', list) - list);
+  const std::string files = found[1].str();
   for (auto it = std::sregex_iterator(files.begin(), files.end(), quoted);
        it != std::sregex_iterator(); ++it) {
     ++seen;

@@ -21,11 +21,14 @@ std::string address_in(std::string_view text) {
   if (text.size() > 2 && text.front() == '[' && text.back() == ']') {
     text = text.substr(1, text.size() - 2);
   }
+  if (text.find('\0') != std::string_view::npos) {
+    return {}; // inet_pton would read no further
+  }
   const std::string word(text);
   std::array<char, INET6_ADDRSTRLEN> shown{};
   std::array<unsigned char, sizeof(in6_addr)> bytes{};
   for (const int family : {AF_INET, AF_INET6}) {
-    if (::inet_pton(family, word.c_str(), bytes.data()) == 1 && word.size() == text.size() &&
+    if (::inet_pton(family, word.c_str(), bytes.data()) == 1 &&
         ::inet_ntop(family, bytes.data(), shown.data(), shown.size()) != nullptr) {
       return shown.data();
     }
