@@ -181,7 +181,7 @@ test("a committee reads by its link, changes nothing, and is cut off", async () 
   assert.deepEqual(await breaches(committee.page), []);
   for (const name of ["People", "Trials", "On the green"]) assert.equal(await committee.page.getByRole("link", { name, exact: true }).count(), 0, name);
   await committee.page.getByRole("link", { name: "Records" }).click();
-  await heading(committee.page, "Records").waitFor();
+  await heading(committee.page, "Visits").waitFor();
   assert.equal(await committee.page.getByRole("link", { name: "Bring records in" }).count(), 0);
   const refused = await committee.page.evaluate(async () => {
     const { clubs } = await (await fetch("api/v1/clubs")).json();
