@@ -21,9 +21,9 @@ struct Request {
   std::string content_encoding{};
   std::string cookie{};
   std::string fetch_site{}; ///< Sec-Fetch-Site: where the page that asks comes from
-  std::string address{}; ///< of who asks; a proxy's word for it where it is believed
-  bool secure = false;   ///< it came by https, here or at the proxy
-  std::string id{};      ///< of this request, in the log and in X-Request-Id
+  std::string address{};    ///< of who asks; a proxy's word for it where it is believed
+  bool secure = false;      ///< it came by https, here or at the proxy
+  std::string id{};         ///< of this request, in the log and in X-Request-Id
   /// Asked to stop when nobody waits for the answer any more: long computations
   /// then end as "stopped".
   std::stop_token stop{};
