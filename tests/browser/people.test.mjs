@@ -42,6 +42,7 @@ before(async () => {
   browser = await startBrowser();
 });
 after(async () => {
+  await phone?.context.close();
   await browser?.close();
   child?.kill("SIGTERM");
   await rm(folder, { recursive: true, force: true });
