@@ -13,6 +13,14 @@ if(BAIZE_CCACHE)
   set(CMAKE_CXX_COMPILER_LAUNCHER ${BAIZE_CCACHE})
 endif()
 
+# The linker that the phone's core needs anyway links a test in a tenth of the
+# time; where it is missing, the compiler's own does.
+find_program(BAIZE_LLD ld.lld HINTS /usr/lib/llvm-19/bin)
+if(BAIZE_LLD)
+  cmake_path(GET BAIZE_LLD PARENT_PATH baize_lld_folder)
+  add_link_options(-B${baize_lld_folder} -fuse-ld=lld)
+endif()
+
 add_compile_options(-Wall -Wextra -Wpedantic -Wshadow -Wconversion -Wno-sign-conversion)
 if(CMAKE_CXX_COMPILER_ID STREQUAL "GNU" AND CMAKE_CXX_COMPILER_VERSION VERSION_LESS 13)
   # g++ 12 sees overlapping copies in plain string additions when it optimises

@@ -1,8 +1,9 @@
 # Sourced by ./baize and ./check: installs what is missing and builds.
 # Works as root, or as a user with sudo.
 
-# Checkouts in different folders share what the compiler cache holds.
-export CCACHE_BASEDIR=$root CCACHE_NOHASHDIR=1
+# Checkouts in different folders, and another root on the same machine, share
+# what the compiler cache holds.
+export CCACHE_BASEDIR=$root CCACHE_NOHASHDIR=1 CCACHE_COMPILERCHECK=content
 
 say() { printf '%s\n' "$*" >&2; }
 
