@@ -6,11 +6,9 @@ suppressMessages({
   library(mvtnorm)
 })
 program <- commandArgs(trailingOnly = TRUE)[1]
+here <- dirname(sub("^--file=", "", grep("^--file=", commandArgs(), value = TRUE)))
+source(file.path(here, "common.R"))
 set.seed(1)
-per_call <- function(f, times) {
-  f()
-  sum(system.time(for (i in seq_len(times)) f())[1:2]) * 1000 / times
-}
 d <- expand.grid(b = factor(1:5), a = factor(1:4), block = factor(1:6))
 d$y <- 7 + rnorm(120)
 means <- 5 + (0:11 * 7 %% 12) / 4
@@ -39,12 +37,4 @@ theirs <- c(
   }, 10),
   bootstrap_mean = per_call(function() boot.ci(boot(values, function(v, i) mean(v[i]), 2000), type = c("perc", "bca")), 5)
 )
-lines <- system2(program, "--benchmark_format=csv", stdout = TRUE, stderr = FALSE)
-ours <- read.csv(text = lines[grep("^name,", lines):length(lines)])
-unit <- c(ns = 1e-6, us = 1e-3, ms = 1, s = 1e3)
-for (name in names(theirs)) {
-  row <- ours[ours$name == name, ]
-  mine <- row$cpu_time * unit[[row$time_unit]]
-  cat(sprintf("%-20s R %9.3f ms   ours %8.4f ms   ratio %6.1f\n", name, theirs[[name]], mine,
-              theirs[[name]] / mine))
-}
+beside(theirs, program)
