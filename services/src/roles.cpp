@@ -54,6 +54,16 @@ std::optional<Role> parse_role(std::string_view text) {
   return std::nullopt;
 }
 
+units::Result<Role> role_named(std::string_view text) {
+  constexpr std::size_t kShown = 40;
+  const auto role = parse_role(text);
+  if (!role) {
+    return units::refuse("bad_role", "role", std::string(text.substr(0, kShown)),
+                         "reader, observer, agronomist or head_greenkeeper");
+  }
+  return *role;
+}
+
 bool Caller::knows(const std::string& club) const {
   return kind == Kind::everyone || (kind != Kind::nobody && clubs.contains(club));
 }

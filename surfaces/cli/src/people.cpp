@@ -5,6 +5,8 @@
 #include "commands.h"
 #include "table.h"
 
+#include <algorithm>
+
 namespace baize::cli {
 
 std::optional<Desk> desk_of(Session& session) {
@@ -24,28 +26,17 @@ std::optional<Desk> desk_of(Session& session) {
 }
 
 units::Result<std::string> named_club(services::Store& store, const std::string& said) {
+  if (said.empty()) {
+    return only_club(store);
+  }
   const auto clubs = store.clubs();
   if (!clubs) {
     return tl::unexpected(clubs.error());
   }
-  if (said.empty() && clubs->size() == 1) {
-    return clubs->front().id;
-  }
-  for (const services::ClubName& club : *clubs) {
-    if (club.id == said) {
-      return said;
-    }
-  }
-  return said.empty() ? units::refuse("wrong_use_club", "--club", "",
-                                      "named, as there is not exactly one in the database")
-                      : units::refuse("no_such_club", "club", said, "a club in the database");
-}
-
-units::Result<services::Role> role_of(const std::string& text) {
-  const auto role = services::parse_role(text);
-  return role ? units::Result<services::Role>(*role)
-              : units::refuse("bad_role", "role", text,
-                              "reader, observer, agronomist or head_greenkeeper");
+  const bool here = std::any_of(clubs->begin(), clubs->end(),
+                                [&](const services::ClubName& club) { return club.id == said; });
+  return here ? units::Result<std::string>(said)
+              : units::refuse("no_such_club", "club", said, "a club in the database");
 }
 
 void club_option(CLI::App& command, const Options& options) {
@@ -162,7 +153,7 @@ void add_person(Session& session, const PeopleOptions& options) {
     return;
   }
   const auto club = named_club(*desk->store, options.club);
-  const auto role = role_of(options.role);
+  const auto role = services::role_named(options.role);
   const auto name = services::person_name(options.name);
   if (!club || !role || !name) {
     session.refuse(!club ? club.error() : !role ? role.error() : name.error());
@@ -200,7 +191,7 @@ void change_role(Session& session, const PeopleOptions& options) {
               [&](const Desk& desk, const Person& person) -> units::Result<void> {
                 const auto club = named_club(*desk.store, options.club);
                 const auto role = out ? units::Result<services::Role>(services::Role::reader)
-                                      : role_of(options.role);
+                                      : services::role_named(options.role);
                 if (!club || !role) {
                   return tl::unexpected(!club ? club.error() : role.error());
                 }

@@ -31,7 +31,6 @@ struct Desk {
 std::optional<Desk> desk_of(Session& session);
 /// The club that is named; with no name the only one there is.
 units::Result<std::string> named_club(services::Store& store, const std::string& said);
-units::Result<services::Role> role_of(const std::string& text);
 
 using Options = std::shared_ptr<PeopleOptions>;
 CLI::App* command(CLI::App& people, Session& session, const char* name, const char* about,

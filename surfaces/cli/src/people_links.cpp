@@ -1,7 +1,6 @@
 // Invitations and links for reading, made where the database is.
+#include "files.h"
 #include "people.h"
-
-#include <fstream>
 
 namespace baize::cli {
 
@@ -25,15 +24,7 @@ units::Result<void> write_picture(const Session& session, const std::string& url
     return units::refuse("no_such_service", "scan code", "", "drawn by a program that can");
   }
   return session.ports.scan_code(url).and_then(
-      [&](const std::string& picture) -> units::Result<void> {
-        std::ofstream out(file, std::ios::binary | std::ios::trunc);
-        out << picture;
-        out.close();
-        if (!out) {
-          return units::refuse("file_not_written", "file", file, "one that can be written");
-        }
-        return {};
-      });
+      [&](const std::string& picture) { return write_file(file, picture); });
 }
 
 void say_link(Session& session, const std::string& url, services::Seconds ends,
@@ -51,7 +42,7 @@ void invite(Session& session, const PeopleOptions& options) {
     return;
   }
   const auto club = named_club(*desk->store, options.club);
-  const auto role = role_of(options.role);
+  const auto role = services::role_named(options.role);
   if (!club || !role) {
     session.refuse(!club ? club.error() : role.error());
     return;

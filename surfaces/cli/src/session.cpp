@@ -66,8 +66,6 @@ std::unique_ptr<services::Store> open_store(Session& session, bool create) {
   return std::move(*store);
 }
 
-namespace {
-
 units::Result<std::string> only_club(services::Store& store) {
   const auto clubs = store.clubs();
   if (!clubs) {
@@ -86,8 +84,6 @@ units::Result<std::string> only_club(services::Store& store) {
   }
   return units::refuse("wrong_use_club", "--club", "", "one of " + names);
 }
-
-} // namespace
 
 std::optional<OpenClub> open_club(Session& session, const std::string& club) {
   OpenClub open;

@@ -52,6 +52,9 @@ struct OpenClub {
   climate::Weather weather;
 };
 
+/// The id of the only club; refuses "no_such_club", and "wrong_use_club" where there
+/// are several.
+units::Result<std::string> only_club(services::Store& store);
 /// Loads a club; with an empty id the only one there is. Where that fails it
 /// has refused already.
 std::optional<OpenClub> open_club(Session& session, const std::string& club);

@@ -1,5 +1,7 @@
 #pragma once
 
+#include "baize/units/problem.h"
+
 #include <array>
 #include <map>
 #include <optional>
@@ -42,6 +44,8 @@ std::string_view name(Role role);
 std::string_view name(Right right);
 /// By its name in the table; absent: there is no such role.
 std::optional<Role> parse_role(std::string_view text);
+/// The same; refuses "bad_role".
+units::Result<Role> role_named(std::string_view text);
 
 /// Whoever asks for something, and what is known of them.
 struct Caller {
