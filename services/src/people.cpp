@@ -14,6 +14,14 @@ units::Refusal wrong_sign_in() {
 
 } // namespace
 
+Caller caller_as(const Person& person) {
+  return {Caller::Kind::person, person.id, person.name, "", person.clubs};
+}
+
+Caller caller_as(const ReadingLink& link) {
+  return {Caller::Kind::link, link.id, link.label, "", {{link.club, Role::reader}}};
+}
+
 People::People(PeopleStore& store, Secrets& secrets, std::function<Seconds()> now,
                PeopleRules rules)
     : store_(store), secrets_(secrets), now_(std::move(now)), rules_(rules),
@@ -90,8 +98,7 @@ People::Result<Begun> People::sign_in(const std::string& name, const std::string
   SessionOf session;
   session.person = (*person)->id;
   session.device = device;
-  return begin(session,
-               {Caller::Kind::person, (*person)->id, (*person)->name, "", (*person)->clubs});
+  return begin(std::move(session), caller_as(**person));
 }
 
 People::Result<Begun> People::open_link(const std::string& token, const std::string& device,
@@ -111,9 +118,7 @@ People::Result<Begun> People::open_link(const std::string& token, const std::str
   session.link = (*link)->id;
   session.device = device;
   session.ends = (*link)->ends;
-  return begin(
-      session,
-      {Caller::Kind::link, (*link)->id, (*link)->label, "", {{(*link)->club, Role::reader}}});
+  return begin(std::move(session), caller_as(**link));
 }
 
 People::Result<Begun> People::begin(SessionOf session, Caller caller) {
@@ -126,8 +131,8 @@ People::Result<Begun> People::begin(SessionOf session, Caller caller) {
   session.seen = now;
   session.ends =
       session.ends == 0 ? now + rules_.whole : std::min(session.ends, now + rules_.whole);
+  caller.session = session.id;
   Begun begun{secrets_.token(), std::move(caller), session.ends};
-  begun.caller.session = session.id;
   if (const auto added = store_.add_session(session, secrets_.digest(begun.token)); !added) {
     return tl::unexpected(added.error());
   }
@@ -154,11 +159,9 @@ People::Result<Caller> People::caller(const std::string& token) {
     // Where it cannot be written down the session is merely over earlier.
     (void)store_.seen(session.id, now);
   }
-  if (person) {
-    return Caller{Caller::Kind::person, person->id, person->name, session.id, person->clubs};
-  }
-  return Caller{
-      Caller::Kind::link, link->id, link->label, session.id, {{link->club, Role::reader}}};
+  Caller known = person ? caller_as(*person) : caller_as(*link);
+  known.session = session.id;
+  return known;
 }
 
 People::Result<void> People::sign_out(const std::string& token) {

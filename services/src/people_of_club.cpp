@@ -99,35 +99,34 @@ People::Result<ClubPeople> People::of_club(const std::string& club) {
   return all;
 }
 
-People::Result<const PersonLine> People::of(const std::string& club, const std::string& person) {
-  auto all = of_club(club);
+People::Result<void> People::need_of_club(const std::string& club, const std::string& person) {
+  const auto all = store_.people();
   if (!all) {
     return tl::unexpected(all.error());
   }
-  for (PersonLine& line : all->people) {
-    if (line.person.id == person) {
-      return std::move(line);
-    }
-  }
-  return units::refuse("no_such_person", "person", person, "a person of this club");
+  const bool is = std::any_of(all->begin(), all->end(), [&](const Person& one) {
+    return one.id == person && one.clubs.contains(club);
+  });
+  return is ? Result<void>()
+            : units::refuse("no_such_person", "person", person, "a person of this club");
 }
 
 People::Result<void> People::set_role(const std::string& club, const std::string& person,
                                       Role role) {
-  return of(club, person).and_then([&](const PersonLine&) {
+  return need_of_club(club, person).and_then([&] {
     return store_.set_role(person, club, role, true);
   });
 }
 
 People::Result<void> People::take_out(const std::string& club, const std::string& person) {
-  return of(club, person).and_then([&](const PersonLine&) {
+  return need_of_club(club, person).and_then([&] {
     return store_.set_role(person, club, std::nullopt, true);
   });
 }
 
 People::Result<void> People::cut_off(const std::string& club, const std::string& person,
                                      const std::string& session) {
-  return of(club, person).and_then([&](const PersonLine&) { return end_session(person, session); });
+  return need_of_club(club, person).and_then([&] { return end_session(person, session); });
 }
 
 People::Result<Made<Invitation>> People::invite(const std::string& club, Role role,
@@ -173,28 +172,18 @@ People::Result<Begun> People::accept(const std::string& token, const std::string
                                      const std::string& password, const std::string& device,
                                      const std::string& address) {
   const auto invitation = valid(token, address);
-  const auto good_name = person_name(name);
-  const auto good_password = check_password(password);
-  if (!invitation || !good_name || !good_password) {
-    return tl::unexpected(!invitation  ? invitation.error()
-                          : !good_name ? good_name.error()
-                                       : good_password.error());
+  if (!invitation) {
+    return tl::unexpected(invitation.error());
   }
-  const auto hash = secrets_.password_hash(password);
-  if (!hash) {
-    return tl::unexpected(hash.error());
+  const auto person = new_person(name, password, invitation->club, invitation->role);
+  if (!person) {
+    return tl::unexpected(person.error());
   }
-  Person person{secrets_.identifier(),
-                *good_name,
-                name_key(*good_name),
-                *hash,
-                now_(),
-                {{invitation->club, invitation->role}}};
-  return store_.accept(secrets_.digest(token), person, true, now_()).and_then([&] {
+  return store_.accept(secrets_.digest(token), *person, true, now_()).and_then([&] {
     SessionOf session;
-    session.person = person.id;
+    session.person = person->id;
     session.device = device;
-    return begin(session, {Caller::Kind::person, person.id, person.name, "", person.clubs});
+    return begin(std::move(session), caller_as(*person));
   });
 }
 
@@ -237,20 +226,24 @@ People::Result<void> People::end_link(const std::string& club, const std::string
                 : units::refuse("no_such_link", "link", id, "a link of this club that still holds");
 }
 
-People::Result<Person> People::add(const std::string& name, const std::string& password,
-                                   const std::string& club, Role role) {
+People::Result<Person> People::new_person(const std::string& name, const std::string& password,
+                                          const std::string& club, Role role) {
   const auto good_name = person_name(name);
   const auto good_password = check_password(password);
   if (!good_name || !good_password) {
     return tl::unexpected(!good_name ? good_name.error() : good_password.error());
   }
-  const auto hash = secrets_.password_hash(password);
-  if (!hash) {
-    return tl::unexpected(hash.error());
-  }
-  Person person{secrets_.identifier(), *good_name, name_key(*good_name), *hash, now_(),
-                {{club, role}}};
-  return store_.add_person(person).map([&] { return person; });
+  return secrets_.password_hash(password).map([&](const std::string& hash) {
+    return Person{secrets_.identifier(), *good_name, name_key(*good_name), hash, now_(),
+                  {{club, role}}};
+  });
+}
+
+People::Result<Person> People::add(const std::string& name, const std::string& password,
+                                   const std::string& club, Role role) {
+  return new_person(name, password, club, role).and_then([&](const Person& person) {
+    return store_.add_person(person).map([&] { return person; });
+  });
 }
 
 People::Result<void> People::set_password(const std::string& person, const std::string& password) {

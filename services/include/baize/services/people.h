@@ -118,11 +118,15 @@ class People {
 
  private:
   Result<Begun> begin(SessionOf session, Caller caller);
+  /// An account that is not kept yet. Refuses "bad_name" and "bad_password".
+  Result<Person> new_person(const std::string& name, const std::string& password,
+                            const std::string& club, Role role);
   /// Counts a try; refuses "too_many_tries".
   Result<void> count_try(const std::string& address, const std::string& key);
   void good_try(const std::string& address, const std::string& key);
   Result<Invitation> valid(const std::string& token, const std::string& address);
-  Result<const PersonLine> of(const std::string& club, const std::string& person);
+  /// Refuses "no_such_person" for one who is not of the club.
+  Result<void> need_of_club(const std::string& club, const std::string& person);
   Result<std::string> hash_of_nobody();
 
   PeopleStore& store_;

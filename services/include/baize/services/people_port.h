@@ -62,6 +62,10 @@ struct SessionFound {
   std::optional<ReadingLink> link;
 };
 
+/// Whoever asks as this person, or by this link; the session is not known yet.
+Caller caller_as(const Person& person);
+Caller caller_as(const ReadingLink& link);
+
 /// Keeps who may do what. Of every token only its digest is kept. Each call is
 /// one transaction. Nothing here is a record: rows are changed and removed, and
 /// the store's change number does not move.
