@@ -25,7 +25,9 @@ void read_roles(Connection& db, std::int64_t key, services::Person& person) {
   }
 }
 
-/// key, id, name, name_key, password_hash, added.
+constexpr const char* kPerson = "SELECT key, id, name, name_key, password_hash, added FROM person ";
+
+/// A row of kPerson.
 std::pair<std::int64_t, services::Person> read_person(Statement& row) {
   const std::int64_t key = row.integer();
   services::Person person;
@@ -35,6 +37,19 @@ std::pair<std::int64_t, services::Person> read_person(Statement& row) {
   person.password_hash = row.text();
   person.added = row.integer();
   return {key, std::move(person)};
+}
+
+template <class T>
+std::optional<services::Person> find_person(Connection& db, const char* column, const T& value) {
+  Statement& row = db.use(std::string(kPerson) + "WHERE " + column + " = ?");
+  row.start(value);
+  if (!row.next()) {
+    return std::nullopt;
+  }
+  auto [key, person] = read_person(row);
+  row.stop();
+  read_roles(db, key, person);
+  return person;
 }
 
 std::int64_t known_person(Connection& db, const std::string& id) {
@@ -76,8 +91,7 @@ void need_a_head(Connection& db, const std::string& club, std::int64_t key) {
 
 std::vector<services::Person> all_people(Connection& db) {
   std::vector<std::pair<std::int64_t, services::Person>> found;
-  Statement& row =
-      db.use("SELECT key, id, name, name_key, password_hash, added FROM person ORDER BY name_key");
+  Statement& row = db.use(std::string(kPerson) + "ORDER BY name_key");
   row.start();
   while (row.next()) {
     found.push_back(read_person(row));
@@ -91,16 +105,7 @@ std::vector<services::Person> all_people(Connection& db) {
 }
 
 std::optional<services::Person> person_named(Connection& db, const std::string& name_key) {
-  Statement& row =
-      db.use("SELECT key, id, name, name_key, password_hash, added FROM person WHERE name_key = ?");
-  row.start(name_key);
-  if (!row.next()) {
-    return std::nullopt;
-  }
-  auto [key, person] = read_person(row);
-  row.stop();
-  read_roles(db, key, person);
-  return person;
+  return find_person(db, "name_key", name_key);
 }
 
 void add_person(Connection& db, const services::Person& person) {
@@ -160,19 +165,6 @@ services::SessionOf read_session(Statement& row) {
   return session;
 }
 
-std::optional<services::Person> person_of(Connection& db, std::int64_t key) {
-  Statement& row =
-      db.use("SELECT key, id, name, name_key, password_hash, added FROM person WHERE key = ?");
-  row.start(key);
-  if (!row.next()) {
-    return std::nullopt;
-  }
-  services::Person person = read_person(row).second;
-  row.stop();
-  read_roles(db, key, person);
-  return person;
-}
-
 } // namespace
 
 std::optional<services::SessionFound> find_session(Connection& db, const std::string& digest) {
@@ -189,7 +181,7 @@ std::optional<services::SessionFound> find_session(Connection& db, const std::st
   const std::string link = row.text();
   row.stop();
   if (person != 0) {
-    found.person = person_of(db, person);
+    found.person = find_person(db, "key", person);
   } else {
     found.link = find_link(db, link);
   }
