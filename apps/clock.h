@@ -9,12 +9,9 @@ namespace baize::apps {
 
 /// The day on the wall calendar here, by the machine's time zone.
 units::Day today();
-/// Since 1970-01-01T00:00:00Z.
+/// Seconds since 1970-01-01T00:00:00Z.
 std::int64_t seconds();
 /// RFC 3339 in UTC, to the second.
 std::string now();
-
-/// Seconds since 1970-01-01T00:00:00Z.
-std::int64_t instant();
 
 } // namespace baize::apps

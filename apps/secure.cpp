@@ -77,7 +77,7 @@ units::Result<Secure> open_secure(const cli::ServeSettings& settings, const std:
   certificates::Names names = certificates::names_of_this_machine();
   if (!settings.certificate.empty()) {
     auto secure = with([settings] {
-      return certificates::given_identity(settings.certificate, settings.key, instant());
+      return certificates::given_identity(settings.certificate, settings.key, seconds());
     });
     if (secure) {
       secure->doorway.host = host_for(settings, names);
@@ -88,13 +88,13 @@ units::Result<Secure> open_secure(const cli::ServeSettings& settings, const std:
   }
   const std::vector<std::string> own =
       settings.names.empty() ? names.hosts : settings.names; // what the authority is made for
-  const auto authority = certificates::open_authority(folder, own, instant());
+  const auto authority = certificates::open_authority(folder, own, seconds());
   if (!authority) {
     return tl::unexpected(authority.error());
   }
   auto secure = with([folder, wanted = settings.names] {
     return certificates::server_identity(folder, certificates::names_of_this_machine(), wanted,
-                                         instant());
+                                         seconds());
   });
   if (!secure) {
     return secure;
