@@ -12,13 +12,6 @@ using services::Caller;
 constexpr std::string_view kCookie = "baize_session";
 constexpr std::string_view kSecureCookie = "__Host-baize_session";
 
-std::string_view trimmed(std::string_view text) {
-  const std::size_t first = text.find_first_not_of(" \t");
-  return first == std::string_view::npos
-             ? std::string_view()
-             : text.substr(first, text.find_last_not_of(" \t") - first + 1);
-}
-
 std::string roles_of(const Caller& caller) {
   std::string text;
   for (const auto& [club, role] : caller.clubs) {
@@ -73,6 +66,22 @@ units::Result<Caller> caller_of(const Context& context, const Request& request) 
     return all;
   }
   return context.people->caller(session_token(request));
+}
+
+units::Result<services::People*> people_in(const Context& context) {
+  if (context.people == nullptr) {
+    return units::refuse("no_such_service", "people", "", "asked of a server where people sign in");
+  }
+  return context.people;
+}
+
+units::Result<std::vector<services::ClubName>> clubs_of(const Context& context,
+                                                        const Caller& caller) {
+  auto all = context.store.clubs();
+  if (all) {
+    std::erase_if(*all, [&](const services::ClubName& club) { return !caller.knows(club.id); });
+  }
+  return all;
 }
 
 units::Problem no_such_club(const std::string& club) {

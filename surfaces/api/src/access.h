@@ -15,6 +15,12 @@ std::string session_cookie(const Request& request, const std::string& token,
 /// Whoever asks: everyone where nobody signs in.
 units::Result<services::Caller> caller_of(const Context& context, const Request& request);
 
+/// Refuses "no_such_service" where nobody signs in.
+units::Result<services::People*> people_in(const Context& context);
+/// The clubs that the caller has anything to do with.
+units::Result<std::vector<services::ClubName>> clubs_of(const Context& context,
+                                                        const services::Caller& caller);
+
 /// A refusal with its status.
 struct Barred {
   int status = 403;

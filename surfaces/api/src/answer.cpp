@@ -4,18 +4,19 @@
 #include "call.h"
 #include "forwarded.h"
 #include "guard.h"
+#include "query.h"
 #include "reply.h"
 
 #include <algorithm>
+#include <array>
 
 namespace baize::api {
 
 namespace {
 
-constexpr std::uint64_t kImportLimit = 160ULL * 1024 * 1024;
-constexpr std::uint64_t kTrialLimit = 4ULL * 1024 * 1024;
-constexpr std::uint64_t kEntriesLimit = 8ULL * 1024 * 1024;
-constexpr std::uint64_t kOtherLimit = 64ULL * 1024;
+/// Bytes of a body, in the order of Body.
+constexpr std::array<std::uint64_t, 4> kMostBytes{64ULL * 1024, 4ULL * 1024 * 1024,
+                                                  8ULL * 1024 * 1024, 160ULL * 1024 * 1024};
 
 /// What stands for the {words} of the pattern; absent: the path is another one.
 std::optional<std::vector<std::string>> match(std::string_view pattern,
@@ -121,15 +122,11 @@ std::optional<units::Problem> unknown_parameter(const Route& route, const Target
 }
 
 units::Result<units::Day> today_of(const Context& context, const Target& target) {
-  const auto found = target.query.find("today");
-  if (found == target.query.end()) {
-    return context.today();
+  const auto asked = day_in(target, "today");
+  if (!asked) {
+    return tl::unexpected(asked.error());
   }
-  auto day = units::parse_iso_day(found->second);
-  if (!day) {
-    day.error().field = "today";
-  }
-  return day;
+  return *asked ? **asked : context.today();
 }
 
 Response refused(int status, units::Problem problem, const Target& target) {
@@ -211,7 +208,7 @@ Response admitted(const Context& context, const Request& request, const Target& 
 /// What keeps other sites' pages from speaking through a keeper's browser.
 std::optional<Response> guarded(const Context& context, const Request& request,
                                 const Target& target) {
-  const std::string& host = target.authority.empty() ? request.host : target.authority;
+  const std::string& host = host_of(request, target);
   if (!host_allowed(host, context.hosts)) {
     return refused(403,
                    {"host_not_allowed", "host", host.substr(0, 100),
@@ -228,6 +225,13 @@ std::optional<Response> guarded(const Context& context, const Request& request,
                    target);
   }
   return std::nullopt;
+}
+
+/// What the route of a request takes; the least where there is none.
+Body body_of(std::string_view method, std::string_view target) {
+  const auto parsed = parse_target(target);
+  const Found found = parsed ? find(method, parsed->segments) : Found{};
+  return found.route == nullptr ? Body::small : found.route->body;
 }
 
 /// For whoever watches over the server, on this machine unless told otherwise.
@@ -285,30 +289,11 @@ Response answer(const Context& context, const Request& request) {
 }
 
 std::uint64_t body_limit(std::string_view method, std::string_view target) {
-  const auto parsed = parse_target(target);
-  if (method != "POST" || !parsed) {
-    return kOtherLimit;
-  }
-  const Found found = find(method, parsed->segments);
-  if (found.route != nullptr &&
-      (found.route->handle == analyse_trial || found.route->handle == analyse_trial_rolls)) {
-    return kTrialLimit;
-  }
-  if (found.route != nullptr && found.route->handle == hand_in) {
-    return kEntriesLimit;
-  }
-  const bool files = found.route != nullptr &&
-                     (found.route->handle == import_files || found.route->handle == import_weather);
-  return files ? kImportLimit : kOtherLimit;
+  return kMostBytes.at(static_cast<std::size_t>(body_of(method, target)));
 }
 
 bool waits(std::string_view method, std::string_view target) {
-  const auto parsed = parse_target(target);
-  if (method != "POST" || !parsed) {
-    return false;
-  }
-  const Found found = find(method, parsed->segments);
-  return found.route != nullptr && found.route->handle == hand_in;
+  return body_of(method, target) == Body::entries;
 }
 
 } // namespace baize::api

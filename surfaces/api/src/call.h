@@ -32,6 +32,11 @@ struct Call {
   }
 };
 
+/// The host that is asked, with its port: of the target where that names it.
+inline const std::string& host_of(const Request& request, const Target& target) {
+  return target.authority.empty() ? request.host : target.authority;
+}
+
 /// A handler gives its answer, or the problem that becomes a refusal.
 using Answer = units::Result<Response>;
 
@@ -76,6 +81,14 @@ Answer end_invitation(const Call& call);
 Answer make_link(const Call& call);
 Answer end_link(const Call& call);
 
+/// How large a body may be, and what answering it means.
+enum class Body {
+  small,   ///< a form, or none
+  trial,   ///< plan and records of a trial
+  entries, ///< a hand-in: compressed, and kept by waiting for the disk
+  files    ///< a club's whole records, or years of weather
+};
+
 /// A line of the table of routes.
 struct Route {
   std::string_view method;
@@ -84,6 +97,7 @@ struct Route {
   std::vector<std::string_view> query; ///< parameters it knows
   bool tagged = true;                  ///< its answer changes only with store, day and program
   Answer (*handle)(const Call&);
+  Body body = Body::small;
 };
 const std::vector<Route>& routes();
 

@@ -59,13 +59,17 @@ std::string_view view(boost::beast::string_view text) {
 
 } // namespace
 
+std::string address_of(const Tcp::socket& socket) {
+  beast::error_code error;
+  const auto remote = socket.remote_endpoint(error);
+  return error ? "-" : remote.address().to_string();
+}
+
 Connection::Connection(Tcp::socket socket, Hall& hall)
     : stream_(std::move(socket)), buffer_(hall.options.header_limit + 64 * 1024), hall_(hall) {
   hall_.connections.push_back(this);
   count();
-  beast::error_code error;
-  const auto remote = stream_.socket().remote_endpoint(error);
-  address_ = error ? "-" : remote.address().to_string();
+  address_ = address_of(stream_.socket());
 }
 
 Connection::~Connection() {

@@ -14,6 +14,9 @@ namespace baize::api {
 
 class Connection;
 
+/// Who is at the other end, in digits; "-" where that is not known any more.
+std::string address_of(const Tcp::socket& socket);
+
 /// What all connections share. Touched by the serving thread only.
 struct Hall {
   const ServerOptions& options;

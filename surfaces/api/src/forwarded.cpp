@@ -12,12 +12,7 @@ namespace {
 
 /// As the system writes it; empty where it is no address in digits.
 std::string address_in(std::string_view text) {
-  while (!text.empty() && (text.front() == ' ' || text.front() == '\t')) {
-    text.remove_prefix(1);
-  }
-  while (!text.empty() && (text.back() == ' ' || text.back() == '\t')) {
-    text.remove_suffix(1);
-  }
+  text = trimmed(text);
   if (text.size() > 2 && text.front() == '[' && text.back() == ']') {
     text = text.substr(1, text.size() - 2);
   }

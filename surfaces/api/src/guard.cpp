@@ -17,6 +17,8 @@ bool same(std::string_view a, std::string_view b) {
                     [](char x, char y) { return lower(x) == lower(y); });
 }
 
+} // namespace
+
 std::string_view trimmed(std::string_view text) {
   const std::size_t first = text.find_first_not_of(" \t");
   if (first == std::string_view::npos) {
@@ -24,8 +26,6 @@ std::string_view trimmed(std::string_view text) {
   }
   return text.substr(first, text.find_last_not_of(" \t") - first + 1);
 }
-
-} // namespace
 
 std::string_view host_name(std::string_view host) {
   const std::size_t bracket = host.find(']');

@@ -16,9 +16,11 @@ bool host_allowed(std::string_view host, const std::vector<std::string>& hosts);
 /// A browser states where the page that sends comes from. Same host and port:
 /// own page. No origin: no browser.
 bool origin_allowed(std::string_view origin, std::string_view host);
-/// "application/json", with or without parameters.
+/// Without the blanks and tabs around it.
+std::string_view trimmed(std::string_view text);
 /// The same word, whatever its case; blanks around it do not matter.
 bool is_word(std::string_view text, std::string_view word);
+/// "application/json", with or without parameters.
 bool is_json(std::string_view content_type);
 /// Does If-None-Match name this tag (RFC 9110, 13.1.2: weak comparison, or *)?
 bool names_tag(std::string_view if_none_match, std::string_view tag);

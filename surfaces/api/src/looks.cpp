@@ -1,4 +1,5 @@
 // The handlers that read: from the store's snapshot to a service to its JSON.
+#include "access.h"
 #include "baize/answers/consistency_review.h"
 #include "baize/answers/fields.h"
 #include "baize/answers/greens_review.h"
@@ -52,11 +53,7 @@ Answer fields(const Call& /*call*/) {
 }
 
 Answer clubs(const Call& call) {
-  auto all = call.context.store.clubs();
-  if (all) {
-    std::erase_if(*all, [&](const auto& club) { return !call.caller.knows(club.id); });
-  }
-  return written(all);
+  return written(clubs_of(call.context, call.caller));
 }
 
 Answer greens_review(const Call& call) {

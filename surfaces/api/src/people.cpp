@@ -14,12 +14,12 @@ using services::People;
 
 /// Does something for the club, and answers with how its people stand then.
 template <class F> Answer then_all(const Call& call, const F& work) {
-  People* people = call.context.people;
-  if (people == nullptr) {
-    return units::refuse("no_such_service", "people", "", "asked of a server where people sign in");
+  const auto people = people_in(call.context);
+  if (!people) {
+    return tl::unexpected(people.error());
   }
-  return work(*people)
-      .and_then([&] { return people->of_club(call.ids.front()); })
+  return work(**people)
+      .and_then([&] { return (*people)->of_club(call.ids.front()); })
       .map([&](const services::ClubPeople& all) {
         return reply(answers::to_json(all, call.caller));
       });
@@ -27,20 +27,12 @@ template <class F> Answer then_all(const Call& call, const F& work) {
 
 units::Result<services::Role> role_in(const std::map<std::string, std::string>& form) {
   const auto said = form.find("role");
-  const auto role = said == form.end() ? std::nullopt : services::parse_role(said->second);
-  if (!role) {
-    return units::refuse("bad_role", "role",
-                         said == form.end() ? std::string() : said->second.substr(0, 40),
-                         "reader, observer, agronomist or head_greenkeeper");
-  }
-  return *role;
+  return services::role_named(said == form.end() ? std::string_view() : said->second);
 }
 
 /// Where our own pages are, as whoever asks has reached them.
 std::string address_of_pages(const Call& call) {
-  const std::string& host =
-      call.target.authority.empty() ? call.request.host : call.target.authority;
-  return (call.request.secure ? "https://" : "http://") + host;
+  return (call.request.secure ? "https://" : "http://") + host_of(call.request, call.target);
 }
 
 } // namespace
@@ -71,13 +63,11 @@ Answer cut_off(const Call& call) {
 Answer invite(const Call& call) {
   const auto form = read_form(call.request.body, {"role"});
   const auto role = form.and_then(role_in);
-  if (!role) {
-    return tl::unexpected(role.error());
+  const auto people = people_in(call.context);
+  if (!role || !people) {
+    return tl::unexpected(!role ? role.error() : people.error());
   }
-  if (call.context.people == nullptr) {
-    return people_of_club(call);
-  }
-  const auto made = call.context.people->invite(call.ids[0], *role, call.author());
+  const auto made = (*people)->invite(call.ids[0], *role, call.author());
   if (!made) {
     return tl::unexpected(made.error());
   }
@@ -97,16 +87,14 @@ Answer end_invitation(const Call& call) {
 
 Answer make_link(const Call& call) {
   const auto form = read_form(call.request.body, {"label", "days"});
-  if (!form) {
-    return tl::unexpected(form.error());
-  }
-  if (call.context.people == nullptr) {
-    return people_of_club(call);
+  const auto people = people_in(call.context);
+  if (!form || !people) {
+    return tl::unexpected(!form ? form.error() : people.error());
   }
   const auto label = form->find("label");
   const auto days = form->find("days");
   const int number = days == form->end() ? 0 : units::parse_whole(days->second).value_or(0);
-  const auto made = call.context.people->make_link(
+  const auto made = (*people)->make_link(
       call.ids[0], label == form->end() ? std::string() : label->second, number, call.author());
   if (!made) {
     return tl::unexpected(made.error());

@@ -91,7 +91,7 @@ b { overflow-wrap: anywhere; }
 .way > .code { flex: none; width: 11rem; height: 11rem; border: 1px solid #c9d2cb; }
 .button { display: inline-block; min-height: 3rem; line-height: 3rem; padding: 0 1.4rem; border-radius: 0.5rem; background: #14532d; color: #fff; text-decoration: none; }
 .button:focus-visible, a:focus-visible { outline: 3px solid #b45309; outline-offset: 2px; }
-.fingerprint { font: 1rem/1.6 ui-monospace, monospace; overflow-wrap: anywhere; background: #eef3ef; padding: 0.8rem; }
+.fingerprint { font: 1rem/1.6 ui-monospace, monospace; overflow-wrap: anywhere; max-width: 48.4ch; background: #eef3ef; padding: 0.8rem; }
 .note { color: #434b45; font-size: 0.95rem; }
 )";
 

@@ -42,12 +42,12 @@ units::Result<bool> dry_run_of(const Call& call) {
   return true;
 }
 
-units::Result<std::optional<units::Day>> day_of(const Call& call, const std::string& name) {
-  const std::string* text = call.query(name);
-  if (text == nullptr) {
+units::Result<std::optional<units::Day>> day_in(const Target& target, const std::string& name) {
+  const auto found = target.query.find(name);
+  if (found == target.query.end()) {
     return std::nullopt;
   }
-  auto day = units::parse_iso_day(*text);
+  auto day = units::parse_iso_day(found->second);
   if (!day) {
     day.error().field = name;
     return tl::unexpected(day.error());

@@ -21,6 +21,9 @@ units::Result<int> whole_of(const Call& call, const std::string& name, int absen
 /// The query's dry_run; false where it is absent. Refuses "bad_query".
 units::Result<bool> dry_run_of(const Call& call);
 /// A day of the query; nothing where it is absent. Refuses "not_a_day".
-units::Result<std::optional<units::Day>> day_of(const Call& call, const std::string& name);
+units::Result<std::optional<units::Day>> day_in(const Target& target, const std::string& name);
+inline auto day_of(const Call& call, const std::string& name) {
+  return day_in(call.target, name);
+}
 
 } // namespace baize::api

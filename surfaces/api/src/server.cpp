@@ -100,9 +100,7 @@ asio::awaitable<void> turn_away(Tcp::socket socket, bool tls) {
 
 /// One that is not this machine may not take all places.
 bool takes_too_many(const Tcp::socket& socket, const Hall& hall) {
-  beast::error_code error;
-  const auto remote = socket.remote_endpoint(error);
-  const std::string address = error ? std::string("-") : remote.address().to_string();
+  const std::string address = address_of(socket);
   if (is_this_machine(address)) {
     return false;
   }

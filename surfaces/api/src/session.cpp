@@ -11,31 +11,27 @@ namespace baize::api {
 
 namespace {
 
-units::Result<services::People*> people_in(const Call& call) {
-  if (call.context.people == nullptr) {
-    return units::refuse("no_such_service", "people", "", "asked of a server where people sign in");
-  }
-  return call.context.people;
-}
-
 Answer told(const Call& call, const services::Caller& caller) {
-  auto clubs = call.context.store.clubs();
-  if (!clubs) {
-    return tl::unexpected(clubs.error());
-  }
-  std::erase_if(*clubs, [&](const auto& club) { return !caller.knows(club.id); });
-  return reply(answers::session(caller, *clubs));
-}
-
-Answer begun(const Call& call, const services::Begun& begun, services::Seconds whole) {
-  return told(call, begun.caller).map([&](Response response) {
-    response.headers.emplace_back("Set-Cookie", session_cookie(call.request, begun.token, whole));
-    return response;
+  return clubs_of(call.context, caller).map([&](const std::vector<services::ClubName>& clubs) {
+    return reply(answers::session(caller, clubs));
   });
 }
 
 /// As long as a session can last; the server itself ends it earlier.
 constexpr services::Seconds kCookieFor = 366 * services::kDay;
+
+Answer begun(const Call& call, const services::Begun& begun) {
+  return told(call, begun.caller).map([&](Response response) {
+    response.headers.emplace_back("Set-Cookie",
+                                  session_cookie(call.request, begun.token, kCookieFor));
+    return response;
+  });
+}
+
+/// The session that was there in this browser is over: its cookie is replaced.
+Answer begun_anew(const Call& call, services::People& people, const services::Begun& opened) {
+  return people.sign_out(session_token(call.request)).and_then([&] { return begun(call, opened); });
+}
 
 std::string member(const std::map<std::string, std::string>& form, const std::string& name) {
   const auto found = form.find(name);
@@ -79,7 +75,7 @@ Answer open_link(const Call& call, services::People& people, const std::string& 
   if (sees_already(call, *opened)) {
     return people.sign_out(opened->token).and_then([&] { return told(call, call.caller); });
   }
-  return begun(call, *opened, kCookieFor);
+  return begun(call, *opened);
 }
 
 } // namespace
@@ -89,7 +85,7 @@ Answer session(const Call& call) {
 }
 
 Answer sign_in(const Call& call) {
-  const auto people = people_in(call);
+  const auto people = people_in(call.context);
   const auto form = read_form(call.request.body, {"name", "password", "link", "device"});
   if (!people || !form) {
     return tl::unexpected(!people ? people.error() : form.error());
@@ -111,14 +107,11 @@ Answer sign_in(const Call& call) {
   if (!opened) {
     return after_try(call, form->at("name"), opened.error());
   }
-  // The session that was there in this browser is over: its cookie is replaced.
-  return (*people)->sign_out(session_token(call.request)).and_then([&] {
-    return begun(call, *opened, kCookieFor);
-  });
+  return begun_anew(call, **people, *opened);
 }
 
 Answer sign_out(const Call& call) {
-  const auto people = people_in(call);
+  const auto people = people_in(call.context);
   if (!people) {
     return tl::unexpected(people.error());
   }
@@ -132,7 +125,7 @@ Answer sign_out(const Call& call) {
 }
 
 Answer own_sessions(const Call& call) {
-  return people_in(call)
+  return people_in(call.context)
       .and_then([&](services::People* people) { return people->sessions(call.caller.id); })
       .map([&](const std::vector<services::SessionOf>& all) {
         return reply(answers::sessions(all, call.caller));
@@ -140,7 +133,7 @@ Answer own_sessions(const Call& call) {
 }
 
 Answer end_own_session(const Call& call) {
-  return people_in(call)
+  return people_in(call.context)
       .and_then([&](services::People* people) {
         return people->end_session(call.caller.id, call.ids.front());
       })
@@ -148,7 +141,7 @@ Answer end_own_session(const Call& call) {
 }
 
 Answer look_at_invitation(const Call& call) {
-  const auto people = people_in(call);
+  const auto people = people_in(call.context);
   const auto form = read_form(call.request.body, {"token"});
   if (!people || !form) {
     return tl::unexpected(!people ? people.error() : form.error());
@@ -167,7 +160,7 @@ Answer look_at_invitation(const Call& call) {
 }
 
 Answer accept_invitation(const Call& call) {
-  const auto people = people_in(call);
+  const auto people = people_in(call.context);
   const auto form = read_form(call.request.body, {"token", "name", "password", "device"});
   if (!people || !form) {
     return tl::unexpected(!people ? people.error() : form.error());
@@ -196,9 +189,7 @@ Answer accept_invitation(const Call& call) {
   if (!opened) {
     return after_try(call, "", opened.error());
   }
-  return (*people)->sign_out(session_token(call.request)).and_then([&] {
-    return begun(call, *opened, kCookieFor);
-  });
+  return begun_anew(call, **people, *opened);
 }
 
 } // namespace baize::api
