@@ -16,6 +16,7 @@ export const peopleWords = {
     name: "Name",
     password: "Password",
     button: "Sign in",
+    wrong: "The name or password is not that of an account here. After some wrong tries the next one must wait.",
     help: "No account yet? The head greenkeeper of your club invites you by a code to scan or a link. A forgotten password is set anew by whoever looks after the server.",
   },
   join: {

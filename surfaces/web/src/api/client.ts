@@ -4,7 +4,20 @@ import type {
 import { words } from "../words";
 
 /** A refusal or a failure, as the one sentence to show. */
-export class Failure extends Error {}
+export class Failure extends Error {
+  /** The problem's code, where the server refused. */
+  readonly code: string | undefined;
+  constructor(sentence: string, code?: string) {
+    super(sentence);
+    this.code = code;
+  }
+}
+
+/** The server's own sentence; at which path it was asked is of no interest on a page. */
+function refused(status: number, body: unknown): Failure {
+  const { sentence, problem } = (body ?? {}) as Partial<Refusal>;
+  return new Failure(sentence?.replace(/^\/api\/v1\/\S*: /, "") ?? words.failed.answer(status), problem?.code);
+}
 
 /** Heard when the server no longer knows who asks: signed out, cut off, or too long ago. */
 export const signedOut = "baize-signed-out";
@@ -26,7 +39,7 @@ export async function get<T>(path: string, query: Record<string, string | number
   const body: unknown = await answer.json().catch(() => undefined);
   if (answer.ok && body !== undefined) return body as T;
   noteStatus(answer.status);
-  throw new Failure((body as Refusal | undefined)?.sentence ?? words.failed.answer(answer.status));
+  throw refused(answer.status, body);
 }
 
 /** Sends JSON; a refusal becomes a Failure unless its status is among `expected`. */
@@ -47,7 +60,7 @@ export async function send(
   const body: unknown = await answer.json().catch(() => undefined);
   if ((answer.ok || expected.includes(answer.status)) && body !== undefined) return { status: answer.status, body };
   if (path !== "session") noteStatus(answer.status);
-  throw new Failure((body as Refusal | undefined)?.sentence ?? words.failed.answer(answer.status));
+  throw refused(answer.status, body);
 }
 
 const id = encodeURIComponent;

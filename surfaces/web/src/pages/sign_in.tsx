@@ -20,7 +20,8 @@ function useTry() {
       await work();
     } catch (problem) {
       if (!(problem instanceof Failure)) console.error(problem);
-      setSentence((problem as Error).message);
+      const wrong = problem instanceof Failure && problem.code === "wrong_sign_in";
+      setSentence(wrong ? w.signIn.wrong : (problem as Error).message);
     }
     setBusy(false);
   };
