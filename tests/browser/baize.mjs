@@ -12,7 +12,13 @@ export async function startServer(database) {
   if (process.env.BAIZE_URL && !database) return { url: process.env.BAIZE_URL.replace(/\/$/, ""), stop: () => {} };
   const program = process.env.BAIZE_PROGRAM;
   if (!program) throw new Error("Neither BAIZE_URL nor BAIZE_PROGRAM says what to test.");
-  const child = spawn(program, database ? ["--db", database, "serve", "--port", "0"] : ["serve", "--demo", "--port", "0"], { stdio: ["ignore", "pipe", "inherit"] });
+  const { url, child } = await serve(program, database ? ["--db", database, "--port", "0"] : ["--demo", "--port", "0"]);
+  return { url, stop: () => child.kill("SIGTERM") };
+}
+
+/** Serves, and tells the address that the program prints. */
+export async function serve(program, words) {
+  const child = spawn(program, ["serve", ...words], { stdio: ["ignore", "pipe", "inherit"] });
   const url = await new Promise((resolve, reject) => {
     let said = "";
     const late = setTimeout(() => reject(new Error(`The server told no address: ${said}`)), 30_000);
@@ -25,7 +31,7 @@ export async function startServer(database) {
     });
     child.once("exit", (code) => reject(new Error(`The server ended with ${code}: ${said}`)));
   });
-  return { url, stop: () => child.kill("SIGTERM") };
+  return { url, child };
 }
 
 export const startBrowser = () =>

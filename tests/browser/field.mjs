@@ -1,11 +1,11 @@
 // A thumb on a phone: what the tests of the page on the green share.
-import { spawn } from "node:child_process";
 import { createRequire } from "node:module";
 import { mkdtemp, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { execFile } from "node:child_process";
 import { promisify } from "node:util";
+import { serve } from "./baize.mjs";
 
 const require = createRequire(new URL("../../surfaces/web/package.json", import.meta.url));
 const { chromium } = require("playwright-core");
@@ -24,16 +24,7 @@ export async function ownServer() {
   const server = {
     folder, database, url: "",
     async start() {
-      child = spawn(program, ["serve", "--db", database, "--port", port], { stdio: ["ignore", "pipe", "inherit"] });
-      server.url = await new Promise((resolve, reject) => {
-        let said = "";
-        child.stdout.on("data", (text) => {
-          said += text;
-          const found = /http:\/\/[^\s"]+/.exec(said);
-          if (found) resolve(found[0].replace(/\/$/, ""));
-        });
-        child.once("exit", (code) => reject(new Error(`The server ended with ${code}: ${said}`)));
-      });
+      ({ child, url: server.url } = await serve(program, ["--db", database, "--port", port]));
       port = new URL(server.url).port;
     },
     /** As when the power goes. */

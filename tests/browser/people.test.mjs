@@ -6,7 +6,7 @@ import { mkdtemp, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { after, before, test } from "node:test";
-import { breaches, heading, openPage, phone as phoneSize, startBrowser } from "./baize.mjs";
+import { breaches, heading, openPage, phone as phoneSize, serve, startBrowser } from "./baize.mjs";
 import { journal, phoneIn } from "./field.mjs";
 
 const program = process.env.BAIZE_PROGRAM;
@@ -29,16 +29,7 @@ before(async () => {
   database = join(folder, "club.sqlite3");
   await run(["import", larch]);
   await run(["people", "add", "Ann Head", "--role", "head_greenkeeper", "--password-from-input"], "seven green pins\n");
-  child = spawn(program, ["serve", "--db", database, "--people", "--port", "0"], { stdio: ["ignore", "pipe", "inherit"] });
-  url = await new Promise((resolve, reject) => {
-    let said = "";
-    child.stdout.on("data", (text) => {
-      said += text;
-      const found = /http:\/\/[^\s"]+/.exec(said);
-      if (found) resolve(found[0].replace(/\/$/, ""));
-    });
-    child.once("exit", (code) => reject(new Error(`The server ended with ${code}: ${said}`)));
-  });
+  ({ child, url } = await serve(program, ["--db", database, "--people", "--port", "0"]));
   browser = await startBrowser();
 });
 after(async () => {
