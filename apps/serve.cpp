@@ -173,6 +173,7 @@ units::Result<void> serve_store(store_sqlite::SqliteStore& store, std::function<
   context.figures = [&] { return figures_of(store); };
   api::ServerOptions options = options_of(settings, out);
   options.metrics = context.metrics;
+  options.turned_away = [&](const api::Request& head) { return api::turned_away(context, head); };
   const auto handler = [&](const api::Request& request) { return api::answer(context, request); };
   return serve_by(std::move(options), handler, std::move(secure), out);
 }

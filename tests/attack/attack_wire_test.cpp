@@ -36,5 +36,49 @@ TEST(AttackOnTheWire, BodiesTooLongForTheirRoute) {
   EXPECT_TRUE(fortress.untouched());
 }
 
+// A stranger must not make the server read 160 MiB to tell that it is a stranger.
+TEST(AttackOnTheWire, LargeBodiesOfStrangersAreNotRead) {
+  Fortress fortress;
+  const Asker keeper = fortress.in_role("hill", services::Role::head_greenkeeper);
+  const Asker reader = fortress.in_role("hill", services::Role::reader);
+  const Asker other = fortress.in_role("moor", services::Role::head_greenkeeper);
+  api::ServerOptions options;
+  options.body_limit = api::body_limit;
+  options.turned_away = [&](const api::Request& head) {
+    return api::turned_away(*fortress.context, head);
+  };
+  const wire::Server server(
+      [&](const api::Request& request) { return api::answer(*fortress.context, request); },
+      options);
+  const auto first_line = [&](const api::RouteName& route, const std::string& cookie,
+                              const std::string& length) {
+    wire::Client client(server.port());
+    // The body never comes: whoever waits for it answers nothing.
+    client.send(fmt::format("{} {} HTTP/1.1\r\nHost: localhost\r\nOrigin: http://localhost\r\n"
+                            "Cookie: {}\r\nContent-Type: application/json\r\n"
+                            "Expect: 100-continue\r\n{}\r\n\r\n",
+                            route.method, fortress.target(route, "hill", "hill"), cookie, length));
+    return wire::status_of(client.answer());
+  };
+  int large = 0;
+  for (const auto& route : api::route_names()) {
+    const auto limit = api::body_limit(route.method, fortress.target(route, "hill", "hill"));
+    if (limit <= 64U * 1024) {
+      continue;
+    }
+    ++large;
+    for (const std::string& length :
+         {fmt::format("Content-Length: {}", limit), std::string("Transfer-Encoding: chunked")}) {
+      EXPECT_EQ(first_line(route, "x=y", length), 401) << route.pattern;
+      EXPECT_EQ(first_line(route, keeper.cookie, length), 100) << route.pattern;
+      const bool of_a_club = route.pattern.find("{club}") != std::string_view::npos;
+      EXPECT_EQ(first_line(route, other.cookie, length), of_a_club ? 404 : 100) << route.pattern;
+      EXPECT_EQ(first_line(route, reader.cookie, length), 403) << route.pattern;
+    }
+  }
+  EXPECT_GE(large, 2);
+  EXPECT_TRUE(fortress.untouched());
+}
+
 } // namespace
 } // namespace attack

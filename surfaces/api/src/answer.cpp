@@ -182,27 +182,28 @@ Response routed(const Context& context, const Request& request, const Target& ta
   return std::move(*answer);
 }
 
-/// Whoever asks must be allowed to, before anything else of the request is looked at.
-Response admitted(const Context& context, const Request& request, const Target& target,
-                  Found found) {
+/// What its head tells that keeps a request out, before anything else of it is
+/// looked at; or else who asks.
+tl::expected<services::Caller, Response> let_in(const Context& context, const Request& request,
+                                                const Target& target, const Found& found) {
   if (const auto other = of_unknown_origin(context, request)) {
-    return refused(other->status, other->problem, target);
+    return tl::unexpected(refused(other->status, other->problem, target));
   }
-  const auto caller = caller_of(context, request);
+  auto caller = caller_of(context, request);
   if (!caller) {
-    return refused(503, caller.error(), target);
+    return tl::unexpected(refused(503, caller.error(), target));
   }
   if (const auto no = barred(*found.route, found.ids, *caller)) {
-    return with_advice(refused(no->status, no->problem, target), no->problem);
+    return tl::unexpected(with_advice(refused(no->status, no->problem, target), no->problem));
   }
   const bool has_body = found.route->method == "POST" || found.route->method == "PUT";
   if (has_body && !is_json(request.content_type)) {
-    return refused(
+    return tl::unexpected(refused(
         415,
         {"not_json", "content type", request.content_type.substr(0, 100), "application/json", ""},
-        target);
+        target));
   }
-  return routed(context, request, target, std::move(found), *caller);
+  return std::move(*caller);
 }
 
 /// What keeps other sites' pages from speaking through a keeper's browser.
@@ -281,11 +282,33 @@ Response answer(const Context& context, const Request& request) {
     response =
         found.allow.empty() ? page(context, request, *target) : not_allowed(request, found.allow);
   } else {
-    response = admitted(context, request, *target, std::move(found));
+    auto caller = let_in(context, request, *target, found);
+    response = caller ? routed(context, request, *target, std::move(found), *caller)
+                      : std::move(caller.error());
   }
   response.send_body = response.send_body && !head;
   response.route = !route.empty() || response.status >= 400 ? route : "page";
   return response;
+}
+
+std::optional<Response> turned_away(const Context& context, const Request& request) {
+  const auto target = parse_target(request.target);
+  if (!target) {
+    return refusal(400, target.error());
+  }
+  if (auto response = guarded(context, request, *target)) {
+    return response;
+  }
+  const Found found = find(request.method, target->segments);
+  if (found.route == nullptr) {
+    return std::nullopt;
+  }
+  auto caller = let_in(context, request, *target, found);
+  if (caller) {
+    return std::nullopt;
+  }
+  caller.error().route = found.route->pattern;
+  return std::move(caller.error());
 }
 
 std::uint64_t body_limit(std::string_view method, std::string_view target) {

@@ -25,14 +25,29 @@ bool is_broken(const beast::error_code& error) {
 constexpr std::uint64_t kDefaultBody = 64ULL * 1024;
 constexpr std::size_t kDrained = 1024UL * 1024;
 
+Response failure(const Request& request, const std::exception& error) {
+  return refusal(500, {"server_error", "request", request.target.substr(0, 200),
+                       "something this server can answer; it reports: " + std::string(error.what()),
+                       ""});
+}
+
 /// Works the answer out on whatever thread this runs.
 asio::awaitable<Response> answer_of(const Handler& handler, const Request& request) {
   try {
     co_return handler(request);
   } catch (const std::exception& error) {
-    co_return refusal(
-        500, {"server_error", "request", request.target.substr(0, 200),
-              "something this server can answer; it reports: " + std::string(error.what()), ""});
+    co_return failure(request, error);
+  }
+}
+
+/// The refusal of a request whose body was not read, likewise.
+asio::awaitable<std::optional<Response>>
+refusal_of(const std::function<std::optional<Response>(const Request&)>& turned_away,
+           const Request& head) {
+  try {
+    co_return turned_away(head);
+  } catch (const std::exception& error) {
+    co_return failure(head, error);
   }
 }
 
@@ -122,9 +137,14 @@ void Connection::watch(const std::shared_ptr<Vigil>& vigil) {
 }
 
 /// Who comes without TLS where it is served is answered apart.
-const Handler& Connection::handler() const {
-  const auto& tls = hall_.options.tls;
-  return tls && !stream_.is_secure() ? tls->plain : hall_.handler;
+bool Connection::speaks_plainly() const {
+  return hall_.options.tls && !stream_.is_secure();
+}
+
+std::uint64_t Connection::body_limit(const Parser& parser, const Answered& answered) const {
+  const auto& limit = hall_.options.body_limit;
+  return limit && !speaks_plainly() ? limit(answered.method, view(parser.get().target()))
+                                    : kDefaultBody;
 }
 
 asio::awaitable<void> Connection::run() {
@@ -178,13 +198,15 @@ asio::awaitable<bool> Connection::serve_one() {
     co_return false;
   }
   Answered answered = begun(parser);
-  const std::uint64_t limit =
-      hall_.options.body_limit
-          ? hall_.options.body_limit(answered.method, view(parser.get().target()))
-          : kDefaultBody;
-  if (auto fault = fault_of(parser, limit)) {
-    answered.status = fault->status;
-    co_await send(std::move(*fault), parser, false, answered.id);
+  const std::uint64_t limit = body_limit(parser, answered);
+  auto refused = fault_of(parser, limit);
+  if (!refused) {
+    refused = co_await kept_out(parser, answered);
+  }
+  if (refused) {
+    answered.status = refused->status;
+    answered.route = refused->route;
+    co_await send(std::move(*refused), parser, false, answered.id);
     tell(answered, since);
     co_return false;
   }
@@ -203,18 +225,37 @@ asio::awaitable<bool> Connection::serve_one() {
   co_return another;
 }
 
-/// The answer, from another thread, while this one looks whether it is waited for.
-asio::awaitable<Response> Connection::worked_out(Parser& parser, Answered& answered) {
-  beast::error_code error;
+Request Connection::request_in(Parser& parser, const Answered& answered) const {
   Request request = request_of(parser);
   request.address = answered.address;
   request.id = answered.id;
   request.secure = secure_;
+  return request;
+}
+
+/// A stranger's large body is not read only to be refused.
+asio::awaitable<std::optional<Response>> Connection::kept_out(Parser& parser,
+                                                              const Answered& answered) {
+  const auto length = parser.content_length();
+  const bool large = !parser.is_done() && (!length || *length > kDefaultBody);
+  if (!large || !hall_.options.turned_away || speaks_plainly()) {
+    co_return std::nullopt;
+  }
+  const Request head = request_in(parser, answered);
+  co_return co_await asio::co_spawn(
+      hall_.pool.get_executor(), refusal_of(hall_.options.turned_away, head), asio::use_awaitable);
+}
+
+/// The answer, from another thread, while this one looks whether it is waited for.
+asio::awaitable<Response> Connection::worked_out(Parser& parser, Answered& answered) {
+  beast::error_code error;
+  Request request = request_in(parser, answered);
   vigil_ = keep_vigil();
   request.stop = vigil_->answer.get_token();
   const bool waits = hall_.options.waits && hall_.options.waits(request.method, request.target);
   asio::thread_pool& pool = waits ? hall_.waiting : hall_.pool;
-  Response response = co_await asio::co_spawn(pool.get_executor(), answer_of(handler(), request),
+  const Handler& handler = speaks_plainly() ? hall_.options.tls->plain : hall_.handler;
+  Response response = co_await asio::co_spawn(pool.get_executor(), answer_of(handler, request),
                                               asio::use_awaitable);
   vigil_->over = true;
   vigil_.reset();

@@ -55,9 +55,12 @@ class Connection {
   std::shared_ptr<Vigil> keep_vigil();
   void count() const;
   void watch(const std::shared_ptr<Vigil>& vigil);
-  const Handler& handler() const;
+  bool speaks_plainly() const;
+  std::uint64_t body_limit(const Parser& parser, const Answered& answered) const;
+  Request request_in(Parser& parser, const Answered& answered) const;
   asio::awaitable<bool> greet();
   asio::awaitable<bool> serve_one();
+  asio::awaitable<std::optional<Response>> kept_out(Parser& parser, const Answered& answered);
   asio::awaitable<Response> worked_out(Parser& parser, Answered& answered);
   asio::awaitable<bool> read_body(Parser& parser);
   asio::awaitable<bool> send(Response response, const Parser& parser, bool keep_alive,

@@ -5,6 +5,7 @@
 #include "baize/units/problem.h"
 
 #include <cstdint>
+#include <optional>
 #include <string_view>
 
 namespace baize::api {
@@ -12,6 +13,10 @@ namespace baize::api {
 /// Answers one request: the whole interface without a socket. Never throws for
 /// anything the request holds. Safe from many threads.
 Response answer(const Context& context, const Request& request);
+
+/// The refusal of a request whose head alone tells that it is not for this
+/// caller; its body need not be read. Absent: `answer` must see all of it.
+std::optional<Response> turned_away(const Context& context, const Request& request);
 
 /// A refusal as its answer, with all headers; also for what never becomes a
 /// request (a header that is too long).

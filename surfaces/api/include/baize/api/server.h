@@ -64,6 +64,9 @@ struct ServerOptions {
   std::uint32_t header_limit = 16 * 1024; ///< bytes
   /// Bytes of body allowed, by method and target. Absent: 64 KiB.
   std::function<std::uint64_t(std::string_view method, std::string_view target)> body_limit;
+  /// Asked before a body of more than 64 KiB is read, with a request that has none
+  /// yet: the refusal of who may not send it. Absent: every body is read.
+  std::function<std::optional<Response>(const Request&)> turned_away{};
   std::chrono::milliseconds idle_timeout{60'000};  ///< for a request to come in up to its body
   std::chrono::milliseconds stall_timeout{20'000}; ///< without a byte of body read or answer taken
   /// A body or an answer may take as long as it likes as long as it moves on: after
