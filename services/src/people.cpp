@@ -39,8 +39,8 @@ People::Result<void> People::count_try(const std::string& address, const std::st
   const Seconds wait =
       std::max(by_address_.wait(address, now), key.empty() ? 0 : by_name_.wait(key, now));
   if (wait > 0) {
-    return units::refuse("too_many_tries", "tries", "too many wrong ones",
-                         "made again in " + std::to_string(wait) + " seconds");
+    return units::refuse("too_many_tries", "next try", "at once",
+                         std::to_string(wait) + " seconds from now, after so many wrong ones");
   }
   by_address_.begin(address, now);
   if (!key.empty()) {
