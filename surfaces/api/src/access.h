@@ -30,7 +30,7 @@ struct Barred {
 std::optional<Barred> barred(const Route& route, const std::vector<std::string>& ids,
                              const services::Caller& caller);
 /// A request that may change something, carries a cookie, and does not say that
-/// it comes from our own pages (docs/decisions/012-people.md). Absent: it is fine.
+/// it comes from our own pages (docs/architecture/one_sign_in.md). Absent: it is fine.
 std::optional<Barred> of_unknown_origin(const Context& context, const Request& request);
 
 /// The same words for a club that is not there and one that is not one's own.
