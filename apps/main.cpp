@@ -1,6 +1,7 @@
 // The only place that knows adapters and surfaces: it gives the command line
 // the parts it asks for.
 #include "baize/cli/run.h"
+#include "baize/pictures/jpeg.h"
 #include "baize/scan_code/scan_code.h"
 #include "baize/secrets/sodium.h"
 #include "baize/sheets/csv_sheets.h"
@@ -84,11 +85,13 @@ int main(int argc, char** argv) {
   const sheets::CsvSheets sheets;
   const sheets::TrialCsv trial_files;
   const weather_files::Reader weather;
+  const pictures::Jpeg pictures;
   cli::Ports ports;
   wire_store(ports);
   ports.sheets = &sheets;
   ports.trial_files = &trial_files;
   ports.weather_files = &weather;
+  ports.pictures = &pictures;
   const auto secrets = secrets::Sodium::open();
   ports.secrets = secrets ? secrets->get() : nullptr;
   ports.seconds = apps::seconds;

@@ -5,6 +5,7 @@
 #include "baize/api/server.h"
 #include "baize/assets/assets.h"
 #include "baize/demo/demo_club.h"
+#include "baize/pictures/jpeg.h"
 #include "baize/scan_code/scan_code.h"
 #include "baize/sheets/csv_sheets.h"
 #include "baize/sheets/trial_csv.h"
@@ -159,6 +160,8 @@ units::Result<void> serve_store(store_sqlite::SqliteStore& store, std::function<
   context.report_page = report_page;
   const weather_files::Reader weather_files;
   context.weather_files = &weather_files;
+  const pictures::Jpeg pictures;
+  context.pictures = &pictures;
   // Another program or another store must not answer from a browser's memory.
   context.edition = fmt::format("{:x}", std::hash<std::string>()(now() + settings.database));
   const auto sign_in = sign_in_of(store, settings);

@@ -72,6 +72,9 @@ void Outcomes::decide_visit(const Around& around, const journal::MadeVisit& made
     decision_.visits_out.push_back(made.record.id);
   } else if (!made.done) {
     outcome.state = ThingState::open;
+  } else if (outcome.problems.empty() && made.record.runs.empty() &&
+             pictured_.contains(made.record.id)) {
+    decision_.visits_out.push_back(made.record.id); // photos alone are no record, and no fault
   } else if (outcome.problems.empty()) {
     green::Records records = beside(around, made.record);
     const Problems without = green::validate(records, last_day_);
@@ -115,6 +118,11 @@ Decision Outcomes::decide(const Around& around) {
   for (const journal::MadeVisit& visit : made.visits) {
     ours_.insert(visit.record.id);
   }
+  for (const auto& photo : made.photos) {
+    if (!photo.removed && photo.problems.empty()) {
+      pictured_.insert(photo.record.visit);
+    }
+  }
   for (const journal::MadeVisit& visit : made.visits) {
     decide_visit(around, visit);
   }
@@ -124,6 +132,9 @@ Decision Outcomes::decide(const Around& around) {
   }
   for (const auto& work : made.works) {
     decide_single(around, journal::Kind::work, work, &green::Records::works, decision_.works_out);
+  }
+  for (const auto& photo : made.photos) { // entries are all there is of a photo
+    settle(begin(journal::Kind::photo, photo));
   }
   astray_ = made.astray;
   return decision_;

@@ -33,7 +33,8 @@ class Outcomes {
   std::string club_;
   units::Day last_day_;
   Decision decision_;
-  std::set<std::string> ours_; ///< visits that are being decided
+  std::set<std::string> ours_;     ///< visits that are being decided
+  std::set<std::string> pictured_; ///< visits with photos
   std::vector<ThingOutcome> visits_;
   std::vector<ThingOutcome> others_;
   std::vector<units::Problem> astray_;

@@ -43,7 +43,7 @@ class Attack : public testing::Test {
   void refused(const Asker& asker, const api::RouteName& route, const std::string& target,
                int status, const std::string& leaks_of = "hill",
                const std::optional<std::string>& body = std::nullopt,
-               const std::string& content_type = "application/json") {
+               const std::optional<std::string>& content_type = std::nullopt) {
     const auto response = fortress.ask(asker, route, target, body, content_type);
     EXPECT_EQ(response.status, status) << shown(asker, route) << "\n" << response.body;
     EXPECT_EQ(contract::faults("Refusal", response.body), "") << shown(asker, route);
@@ -190,8 +190,9 @@ TEST_F(Attack, WithBodiesThatAreBroken) {
     for (const std::string& body : bodies) {
       refused(asker, route, fortress.target(route, "hill", "hill"), 400, "moor", body);
     }
-    for (const std::string type : {"", "text/plain", "application/x-www-form-urlencoded",
-                                   "multipart/form-data; boundary=x", "application/jsonp"}) {
+    for (const std::string type :
+         {"", "text/plain", "application/x-www-form-urlencoded", "multipart/form-data; boundary=x",
+          "application/jsonp", "image/svg+xml"}) {
       refused(asker, route, fortress.target(route, "hill", "hill"), 415, "moor", std::nullopt,
               type);
     }

@@ -55,9 +55,10 @@ TEST(AttackOnTheWire, LargeBodiesOfStrangersAreNotRead) {
     wire::Client client(server.port());
     // The body never comes: whoever waits for it answers nothing.
     client.send(fmt::format("{} {} HTTP/1.1\r\nHost: localhost\r\nOrigin: http://localhost\r\n"
-                            "Cookie: {}\r\nContent-Type: application/json\r\n"
+                            "Cookie: {}\r\nContent-Type: {}\r\n"
                             "Expect: 100-continue\r\n{}\r\n\r\n",
-                            route.method, fortress.target(route, "hill", "hill"), cookie, length));
+                            route.method, fortress.target(route, "hill", "hill"), cookie,
+                            good_type(route), length));
     return wire::status_of(client.answer());
   };
   int large = 0;

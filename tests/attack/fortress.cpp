@@ -1,6 +1,9 @@
 #include "fortress.h"
 
+#include "baize/services/hand_in.h"
+#include "baize/services/photos.h"
 #include "unit/green_samples.h"
+#include "unit/photo_samples.h"
 
 #include <gtest/gtest.h>
 #include <nlohmann/json.hpp>
@@ -16,6 +19,7 @@ Fortress::Fortress() {
   context->people = world.people.get();
   context->trial_files = &trial_files_;
   context->weather_files = &weather_;
+  context->pictures = &pictures_;
   context->report_page = [](const std::string& json) { return "<!doctype html>" + json; };
   for (const std::string club : {"hill", "moor"}) {
     Things things;
@@ -24,14 +28,36 @@ Fortress::Fortress() {
     things.session = world.kept().sessions(things.person).value().front().id;
     things.invitation = world.people->invite(club, services::Role::reader, "x").value().kept.id;
     things.link = world.kept().links(club).value().front().id;
+    take_photo(club, things);
     things_[club] = things;
   }
   settle();
 }
 
+/// A photo of a visit, with its picture; each club's has an id of its own.
+void Fortress::take_photo(const std::string& club, Things& things) {
+  namespace made = photo_test;
+  const bool hill = club == "hill";
+  things.photo = made::id(hill ? 900041 : 900042);
+  const std::string picture = made::jpeg();
+  auto fields = made::visit_fields();
+  fields[0].value = made::text(club);
+  const auto of = made::id(hill ? 900001 : 900002);
+  const services::HandIn given{
+      club,
+      made::kPhone,
+      "2026-05-03T08:00:00Z",
+      {made::entry(hill ? 1 : 2, made::Kind::visit, of, fields),
+       made::photo(hill ? 3 : 4, made::photo_fields(picture, of), {}, things.photo)}};
+  const services::Author author{"phone", "2026-05-03T08:00:00Z"};
+  EXPECT_TRUE(services::hand_in(*world.store->entries(), given, author, samples::kToday));
+  EXPECT_TRUE(
+      services::keep_photo(*world.store->photos(), pictures_, club, things.photo, picture, author));
+}
+
 api::Response Fortress::ask(const Asker& asker, const api::RouteName& route,
                             const std::string& target, const std::optional<std::string>& body,
-                            const std::string& content_type) const {
+                            const std::optional<std::string>& content_type) const {
   api::Request request;
   request.method = std::string(route.method);
   request.target = target;
@@ -42,7 +68,7 @@ api::Response Fortress::ask(const Asker& asker, const api::RouteName& route,
   request.fetch_site = asker.fetch_site;
   if (has_body(route)) {
     request.body = body.value_or(good_body(route));
-    request.content_type = content_type;
+    request.content_type = content_type.value_or(good_type(route));
   }
   return api::answer(*context, request);
 }
@@ -94,7 +120,8 @@ std::string Fortress::target(const api::RouteName& route, const std::string& clu
                                           {"{person}", things.person},
                                           {"{session}", things.session},
                                           {"{invitation}", things.invitation},
-                                          {"{link}", things.link}}) {
+                                          {"{link}", things.link},
+                                          {"{photo}", things.photo}}) {
     if (const auto at = path.find(id); at != std::string::npos) {
       path.replace(at, id.size(), value);
     }
@@ -117,7 +144,8 @@ std::string Fortress::leak(const std::string& text, const std::string& club) {
                                    things.person,
                                    things.session,
                                    things.invitation,
-                                   things.link};
+                                   things.link,
+                                   things.photo};
   for (const services::RoleRights& line : services::kRoles) {
     secrets.push_back(people_test::name_at(club, line.role));
     secrets.push_back(world.person(people_test::name_at(club, line.role)).id);
@@ -151,7 +179,14 @@ std::string good_body(const api::RouteName& route) {
     return R"({"form":"baize-entries","version":1,"phone":"0192f0c1-2a3b-7c4d-8e5f-0123456789ab",)"
            R"("sent_at":"2026-05-03T08:00:00.000Z","entries":[]})";
   }
+  if (ends("/photos/{photo}")) {
+    return photo_test::jpeg();
+  }
   return R"({"files":[{"name":"rolls.csv","content":"good"}]})";
+}
+
+std::string good_type(const api::RouteName& route) {
+  return route.pattern.ends_with("/photos/{photo}") ? "image/jpeg" : "application/json";
 }
 
 bool has_body(const api::RouteName& route) {

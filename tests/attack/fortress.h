@@ -2,6 +2,7 @@
 
 #include "baize/api/answer.h"
 #include "baize/api/routes.h"
+#include "baize/pictures/jpeg.h"
 #include "baize/sheets/trial_csv.h"
 #include "baize/weather_files/reader.h"
 #include "unit/api_fakes.h"
@@ -30,7 +31,7 @@ class Fortress {
 
   api::Response ask(const Asker& asker, const api::RouteName& route, const std::string& target,
                     const std::optional<std::string>& body = std::nullopt,
-                    const std::string& content_type = "application/json") const;
+                    const std::optional<std::string>& content_type = std::nullopt) const;
   Asker in_role(const std::string& club, services::Role role);
   Asker by_link(const std::string& club);
   Asker expired();
@@ -55,17 +56,22 @@ class Fortress {
     std::string session;
     std::string invitation;
     std::string link;
+    std::string photo;
   };
+  void take_photo(const std::string& club, Things& things);
   std::map<std::string, Things> things_;
   made::FakeSheets sheets_;
   const sheets::TrialCsv trial_files_;
   const weather_files::Reader weather_;
+  const pictures::Jpeg pictures_;
   std::unique_ptr<api::ClubsCache> clubs_;
   std::string before_;
 };
 
 /// A body that the route reads without a fault, or nearly.
 std::string good_body(const api::RouteName& route);
+/// The type that the route takes.
+std::string good_type(const api::RouteName& route);
 bool has_body(const api::RouteName& route);
 bool changes(const api::RouteName& route);
 std::string code_of(const api::Response& response);

@@ -20,6 +20,7 @@ before(async () => {
     trials: path("trials"),
     work: path("works", card.last_work),
     records: path("records"),
+    photos: path("photos"),
     visit: path("records", visit),
   };
 });
@@ -29,7 +30,7 @@ after(async () => {
 });
 
 for (const [name, viewport] of [["desk", desk], ["phone", phone]]) {
-  for (const place of ["greens", "year", "works", "work", "methods", "trials", "records", "visit"]) {
+  for (const place of ["greens", "year", "works", "work", "methods", "trials", "records", "photos", "visit"]) {
     test(`${place} on a ${name}: axe finds nothing, nothing runs over the edge`, async () => {
       const { page, wrong } = await openPage(browser, viewport);
       await page.goto(`${server.url}/${places[place]}`);

@@ -11,7 +11,7 @@ if(BAIZE_WEB)
 
   find_program(BAIZE_CHROMIUM NAMES chromium chromium-browser)
   if(TARGET baize AND BAIZE_CHROMIUM)
-    foreach(part field_visit field_page field_measure field_pair field_edition field_send https walk states access report bring evidence people)
+    foreach(part field_visit field_photos field_page field_measure field_pair field_edition field_send https walk states access report bring evidence people)
       add_test(NAME browser_${part}
                COMMAND ${BAIZE_NODE} --test ${CMAKE_CURRENT_LIST_DIR}/${part}.test.mjs)
       set_tests_properties(browser_${part} PROPERTIES

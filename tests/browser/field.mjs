@@ -107,6 +107,17 @@ function touches(page) {
   };
 }
 
+/** The whole browser at once, as a battery does it. */
+export async function killBrowser(context) {
+  const page = context.pages()[0];
+  const session = await context.newCDPSession(page);
+  const gone = new Promise((resolve) => context.once("close", resolve));
+  const { processInfo } = await (await context.browser()?.newBrowserCDPSession() ?? session).send("SystemInfo.getProcessInfo");
+  const main = processInfo.find((one) => one.type === "browser");
+  process.kill(main.id, "SIGKILL");
+  await gone;
+}
+
 /** To another screen by its address, and drawn. */
 export async function move(phone, to) {
   await phone.page.evaluate((hash) => (location.hash = hash), to);

@@ -65,7 +65,7 @@ test("it opens without a network, on a slow phone", async () => {
 });
 
 const screens = ["home", "green", "mode", "pair", "pair/phones", "settings", "reading", "reading/soil_moisture", "work", "work/coring", "kept"];
-const ofVisit = ["visit", "menu", "conditions", "note", "spots", "when", "summary"];
+const ofVisit = ["visit", "menu", "photos", "conditions", "note", "spots", "when", "summary"];
 
 for (const [name, width, height, letters] of [["letters twice as large", 390, 844, 32], ["a screen of 320 px", 320, 568, 16]]) {
   for (const language of ["en", "es", "ja", "th"]) {

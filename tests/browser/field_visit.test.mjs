@@ -3,7 +3,7 @@
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
 import { ask } from "./baize.mjs";
-import { allEntries, firstTime, journal, ownServer, phoneIn } from "./field.mjs";
+import { allEntries, firstTime, journal, killBrowser, ownServer, phoneIn } from "./field.mjs";
 
 let server, phone, club;
 before(async () => {
@@ -79,8 +79,7 @@ test("three greens offline, killed in the middle, and all of it arrives once", a
   await page.touchscreen.tap(195, 400);
   await page.locator(".said p").waitFor();
   const before = await journal(page);
-  const { execFileSync } = await import("node:child_process");
-  await killBrowser(phone.context, execFileSync);
+  await killBrowser(phone.context);
 
   const taps = phone.counted.taps;
   phone = await phoneIn(server.folder);
@@ -140,17 +139,6 @@ test("three greens offline, killed in the middle, and all of it arrives once", a
 });
 
 const walkOn = (minutes) => phone.page.clock.setSystemTime(new Date(Date.now() + minutes * 60_000));
-
-/** The whole browser at once, as a battery does it. */
-async function killBrowser(context, execFileSync) {
-  const page = context.pages()[0];
-  const session = await context.newCDPSession(page);
-  const gone = new Promise((resolve) => context.once("close", resolve));
-  const { processInfo } = await (await context.browser()?.newBrowserCDPSession() ?? session).send("SystemInfo.getProcessInfo");
-  const main = processInfo.find((one) => one.type === "browser");
-  process.kill(main.id, "SIGKILL");
-  await gone;
-}
 
 /** The first answer is lost on its way and the server is killed; the second try meets nobody; then it is back. */
 async function dieDuringSending() {

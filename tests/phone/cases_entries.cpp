@@ -15,7 +15,7 @@ std::string uuid(int number) {
 
 constexpr int kFirstVisit = 100;
 constexpr std::array kKinds{"visit", "visit", "roll",    "roll", "roll",
-                            "roll",  "total", "reading", "work"};
+                            "roll",  "total", "reading", "work", "photo"};
 
 void set_place(json& set, Draw& draw) {
   set["club"] = "oakley";
@@ -63,6 +63,11 @@ json drawn_set(const std::string& kind, Draw& draw) {
     set_place(set, draw);
     set["measured"] = draw.of(std::array{"firmness", "soil_moisture", "height_of_cut"});
     set["value"] = draw.length();
+  } else if (kind == "photo") {
+    set = {{draw.of(std::array{"visit", "visit", "work"}), uuid(kFirstVisit + draw.from_to(0, 8))},
+           {"taken", "2026-05-02T07:09:00.000Z"},
+           {"sha256", std::string(64, draw.of(std::array{'0', 'a', 'G'}))},
+           {"bytes", draw.from_to(0, 2'000'000)}};
   } else {
     set_place(set, draw);
     set.erase("green");

@@ -6,6 +6,7 @@
 #include "load.h"
 #include "open.h"
 #include "people_rows.h"
+#include "photo_rows.h"
 #include "schema.h"
 #include "sha256.h"
 
@@ -118,6 +119,15 @@ void check_entries(Connection& db, Findings& findings) {
   }
 }
 
+/// A picture is what its phone sent, to the byte.
+void check_photos(Connection& db, Findings& findings) {
+  const std::int64_t wrong = unsound_photos(db);
+  if (wrong > 0) {
+    findings.wrong.push_back(
+        fmt::format("{} photos are not as they were sent: their checksum is wrong.", wrong));
+  }
+}
+
 void check_people(Connection& db, Findings& findings) {
   const std::int64_t wrong = unsound_people(db);
   if (wrong > 0) {
@@ -198,6 +208,7 @@ units::Result<Findings> examine(const std::string& database, units::Day today,
     attempt(findings, [&] { check_guards(*db, findings); });
     attempt(findings, [&] { check_received(*db, findings); });
     attempt(findings, [&] { check_entries(*db, findings); });
+    attempt(findings, [&] { check_photos(*db, findings); });
     attempt(findings, [&] { check_people(*db, findings); });
     attempt(findings, [&] { check_records(*db, today, findings); });
     attempt(findings, [&] {

@@ -33,10 +33,19 @@ bool is_full(Connection& db, std::int64_t club, const std::string& thing) {
   return full;
 }
 
-std::optional<std::string> visit_of(const journal::Entry& entry) {
-  const bool belongs = entry.kind == journal::Kind::roll || entry.kind == journal::Kind::total;
-  const journal::Value* said = belongs ? journal::find(entry.set, "visit") : nullptr;
+std::optional<std::string> named(const journal::Entry& entry, const char* field) {
+  const journal::Value* said = journal::find(entry.set, field);
   return said != nullptr && said->text() != nullptr ? std::optional(*said->text()) : std::nullopt;
+}
+
+/// What a roll, a total or a photo says it belongs to: a visit, or a photo's work.
+std::optional<std::string> owner_of(const journal::Entry& entry) {
+  const bool photo = entry.kind == journal::Kind::photo;
+  if (entry.kind == journal::Kind::roll || entry.kind == journal::Kind::total || photo) {
+    const auto visit = named(entry, "visit");
+    return visit || !photo ? visit : named(entry, "work");
+  }
+  return std::nullopt;
 }
 
 std::optional<std::string> over_one(const journal::Entry& entry) {
@@ -50,7 +59,7 @@ void add(Writing& to, const journal::Entry& entry, const std::string& contents) 
   to.db()
       .use("INSERT INTO entry (club, id, change, kind, thing, visit, over_one, contents) "
            "VALUES (?, ?, ?, ?, ?, ?, ?, ?)")
-      .run(to.club(), entry.id, to.change(), name(entry.kind), entry.thing, visit_of(entry),
+      .run(to.club(), entry.id, to.change(), name(entry.kind), entry.thing, owner_of(entry),
            over_one(entry), contents);
 }
 

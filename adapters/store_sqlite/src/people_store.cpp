@@ -100,12 +100,6 @@ class Roll : public services::PeopleStore {
   }
 
  private:
-  template <class T, class F> static Result<T> told(const InTransaction& in, const F& work) {
-    T answer{};
-    return in([&](Connection& db) { answer = work(db); }).map([&](int) {
-      return std::move(answer);
-    });
-  }
   template <class F> Result<void> done(const F& work) const {
     const auto ran = write_([&](Connection& db) { work(db); });
     return ran ? Result<void>() : tl::unexpected(ran.error());

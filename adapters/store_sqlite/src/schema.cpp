@@ -110,6 +110,7 @@ const std::vector<std::string>& raw_tables() {
   static const std::vector<std::string> names = [] {
     std::vector<std::string> all = first_tables();
     all.emplace_back("entry");
+    all.emplace_back("photo");
     return all;
   }();
   return names;
@@ -125,7 +126,7 @@ std::vector<std::string> migrations() {
   return {std::string(kTablesOfRecords) + kTablesOfVisits + kTablesOfWorks +
               guards(first_tables()) + views(),
           kSharedRolls, std::string(kEntries) + guards({"entry"}) + views_without_withdrawn(),
-          kPeople};
+          kPeople, std::string(kPhotos) + guards({"entry", "photo"})};
 }
 
 void prepare(Connection& db, const std::vector<std::string>& steps, bool change) {

@@ -5,6 +5,7 @@
 #include "load.h"
 #include "open.h"
 #include "people_store.h"
+#include "photo_store.h"
 #include "weather_rows.h"
 
 #include <atomic>
@@ -84,21 +85,23 @@ units::Result<std::unique_ptr<SqliteStore>> SqliteStore::open(const std::string&
   });
 }
 
-SqliteStore::SqliteStore(std::unique_ptr<Inside> inside)
-    : inside_(std::move(inside)), people_(make_people_store(
-                                      [this](const auto& work) {
-                                        return inside_->write([&](Connection& db, bool& changed) {
-                                          work(db);
-                                          changed = true;
-                                          return 0;
-                                        });
-                                      },
-                                      [this](const auto& work) {
-                                        return inside_->read([&](Connection& db) {
-                                          work(db);
-                                          return 0;
-                                        });
-                                      })) {}
+SqliteStore::SqliteStore(std::unique_ptr<Inside> inside) : inside_(std::move(inside)) {
+  const InTransaction write = [this](const auto& work) {
+    return inside_->write([&](Connection& db, bool& changed) {
+      work(db);
+      changed = true;
+      return 0;
+    });
+  };
+  const InTransaction read = [this](const auto& work) {
+    return inside_->read([&](Connection& db) {
+      work(db);
+      return 0;
+    });
+  };
+  people_ = make_people_store(write, read);
+  photos_ = make_photo_store(write, read);
+}
 SqliteStore::~SqliteStore() = default;
 
 WriteFigures SqliteStore::figures() const {

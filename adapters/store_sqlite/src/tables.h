@@ -208,4 +208,29 @@ CREATE INDEX session_by_person ON session (person) WHERE person IS NOT NULL;
 CREATE INDEX session_by_link ON session (link) WHERE link IS NOT NULL;
 )sql";
 
+// Version 5. Photos: `entry` is made anew so that its kinds know them, row by row
+// as it was; `visit` is of a photo the visit or work it belongs to. Their bytes
+// lie apart, under the id of the photo.
+inline constexpr const char* kPhotos = R"sql(
+CREATE TABLE entry_anew (
+  arrival INTEGER PRIMARY KEY, club INTEGER NOT NULL REFERENCES club,
+  id TEXT NOT NULL CHECK (length(id) = 36), change INTEGER NOT NULL REFERENCES change,
+  kind TEXT NOT NULL CHECK (kind IN ('visit', 'roll', 'total', 'reading', 'work', 'photo')),
+  thing TEXT NOT NULL, visit TEXT, over_one TEXT, contents TEXT NOT NULL,
+  UNIQUE (club, id)) STRICT;
+INSERT INTO entry_anew (arrival, club, id, change, kind, thing, visit, over_one, contents)
+  SELECT arrival, club, id, change, kind, thing, visit, over_one, contents FROM entry;
+DROP TABLE entry;
+ALTER TABLE entry_anew RENAME TO entry;
+CREATE INDEX entry_by_thing ON entry (club, thing, over_one);
+CREATE INDEX entry_by_visit ON entry (club, visit, thing) WHERE visit IS NOT NULL;
+CREATE INDEX entry_of_photo ON entry (club, arrival) WHERE kind = 'photo';
+CREATE TABLE photo (
+  key INTEGER PRIMARY KEY, club INTEGER NOT NULL REFERENCES club,
+  id TEXT NOT NULL CHECK (length(id) = 36), change INTEGER NOT NULL REFERENCES change,
+  sha256 TEXT NOT NULL CHECK (length(sha256) = 64),
+  content BLOB NOT NULL CHECK (length(content) BETWEEN 1 AND 1572864),
+  UNIQUE (club, id)) STRICT;
+)sql";
+
 } // namespace baize::store_sqlite

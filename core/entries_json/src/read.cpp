@@ -1,4 +1,6 @@
 #include "baize/entries_json/entries.h"
+#include "baize/journal/photo.h"
+#include "base64.h"
 
 #include <algorithm>
 #include <array>
@@ -140,7 +142,7 @@ units::Result<journal::Entry> read_entry(const Read& json) {
   if (const auto known = journal::kind_of(kind)) {
     entry.kind = *known;
   } else {
-    in.problem("not_a_known_word", "kind", kind, "visit, roll, total, reading or work");
+    in.problem("not_a_known_word", "kind", kind, "visit, roll, total, reading, work or photo");
   }
   const Read* set = in.member("set");
   if (set != nullptr && set->is_object()) {
@@ -179,8 +181,48 @@ void read_entries(const Read& list, Package& into) {
   }
 }
 
+namespace {
+
+units::Result<Picture> read_picture(const Read& json) {
+  static constexpr std::array kNames{"photo", "jpeg"};
+  if (!json.is_object()) {
+    return units::refuse("wrong_type", "photos", shown(value_of(json)), "a list of objects");
+  }
+  Picture picture;
+  Reader in(json, "a photo");
+  picture.photo = in.text("photo");
+  if (!journal::is_uuid(picture.photo)) {
+    in.problem("not_a_uuid", "photo", picture.photo, "a UUID of version 7 in lower case");
+  }
+  auto bytes = from_base64(in.text("jpeg"));
+  if (!bytes) {
+    in.note({"not_base64", "jpeg", "", "base64 (RFC 4648), padded and in one line",
+             "photo " + picture.photo});
+  }
+  in.only(kNames);
+  if (in.first()) {
+    return units::Refusal(*in.first());
+  }
+  picture.bytes = std::move(*bytes);
+  return picture;
+}
+
+/// A picture that cannot be read stops no other, nor any entry.
+void read_pictures(const Read& list, Package& into) {
+  for (const Read& one : list) {
+    auto read = read_picture(one);
+    if (read) {
+      into.pictures.push_back(std::move(*read));
+    } else {
+      into.unread.push_back({"", read.error()});
+    }
+  }
+}
+
+} // namespace
+
 units::Result<Package> read_package(std::string_view text) {
-  static constexpr std::array kNames{"form", "version", "phone", "sent_at", "entries"};
+  static constexpr std::array kNames{"form", "version", "phone", "sent_at", "entries", "photos"};
   const auto json = parse(text);
   if (!json) {
     return units::Refusal(json.error());
@@ -207,11 +249,15 @@ units::Result<Package> read_package(std::string_view text) {
   if (entries != nullptr && entries->size() > kMostEntries) {
     in.problem("too_many_entries", "entries", entries->size(), "at most 5000 at once");
   }
+  const Read* pictures = json->contains("photos") ? in.list("photos") : nullptr;
   in.only(kNames);
   if (in.first()) {
     return units::Refusal(*in.first());
   }
   read_entries(*entries, package);
+  if (pictures != nullptr) {
+    read_pictures(*pictures, package);
+  }
   return package;
 }
 

@@ -1,4 +1,5 @@
 #include "baize/entries_json/entries.h"
+#include "base64.h"
 
 #include <cmath>
 #include <cstdint>
@@ -96,6 +97,12 @@ std::string write_package(const Package& package) {
   json["entries"] = Json::array();
   for (const journal::Entry& entry : package.entries) {
     json["entries"].push_back(to_json(entry));
+  }
+  for (const Picture& picture : package.pictures) {
+    Json one = Json::object();
+    one["photo"] = picture.photo;
+    one["jpeg"] = to_base64(picture.bytes);
+    json["photos"].push_back(std::move(one));
   }
   return text(json);
 }

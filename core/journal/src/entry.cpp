@@ -8,7 +8,8 @@
 namespace baize::journal {
 namespace {
 
-constexpr std::array<std::string_view, 5> kKinds{"visit", "roll", "total", "reading", "work"};
+constexpr std::array<std::string_view, 6> kKinds{"visit",   "roll", "total",
+                                                 "reading", "work", "photo"};
 
 /// Gathers what is wrong with one entry; every problem says which entry.
 class Checks {

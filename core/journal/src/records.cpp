@@ -1,6 +1,7 @@
 #include "baize/journal/records.h"
 
 #include "fields.h"
+#include "photos.h"
 
 #include <algorithm>
 #include <map>
@@ -204,6 +205,7 @@ MadeRecords records(const Folded& folded) {
   for (MadeVisit& visit : made.visits) {
     put_in_order(visit.record);
   }
+  add_photos(folded, made);
   return made;
 }
 

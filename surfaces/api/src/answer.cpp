@@ -1,6 +1,7 @@
 #include "baize/api/answer.h"
 
 #include "access.h"
+#include "baize/journal/photo.h"
 #include "call.h"
 #include "forwarded.h"
 #include "guard.h"
@@ -15,8 +16,9 @@ namespace baize::api {
 namespace {
 
 /// Bytes of a body, in the order of Body.
-constexpr std::array<std::uint64_t, 4> kMostBytes{64ULL * 1024, 4ULL * 1024 * 1024,
-                                                  8ULL * 1024 * 1024, 160ULL * 1024 * 1024};
+constexpr std::array<std::uint64_t, 5> kMostBytes{64ULL * 1024, 4ULL * 1024 * 1024,
+                                                  8ULL * 1024 * 1024, 160ULL * 1024 * 1024,
+                                                  journal::kMostPhotoBytes};
 
 /// What stands for the {words} of the pattern; absent: the path is another one.
 std::optional<std::vector<std::string>> match(std::string_view pattern,
@@ -129,6 +131,11 @@ units::Result<units::Day> today_of(const Context& context, const Target& target)
   return *asked ? **asked : context.today();
 }
 
+bool has_header(const Response& response, std::string_view name) {
+  return std::any_of(response.headers.begin(), response.headers.end(),
+                     [&](const auto& header) { return header.first == name; });
+}
+
 Response refused(int status, units::Problem problem, const Target& target) {
   if (problem.place.empty()) {
     problem.place = target.path.substr(0, 200);
@@ -177,9 +184,24 @@ Response routed(const Context& context, const Request& request, const Target& ta
   if (found.route->tagged) {
     answer->headers.emplace_back("ETag", tag);
   }
-  answer->headers.emplace_back("Cache-Control", found.route->tagged ? keep : "no-store");
+  // A picture says itself how long it may be kept.
+  if (!has_header(*answer, "Cache-Control")) {
+    answer->headers.emplace_back("Cache-Control", found.route->tagged ? keep : "no-store");
+  }
   protect(*answer);
   return std::move(*answer);
+}
+
+/// A body of another type than the route takes. Absent: it is fine.
+std::optional<units::Problem> of_other_type(const Route& route, const Request& request) {
+  const bool has_body = route.method == "POST" || route.method == "PUT";
+  const bool picture = route.body == Body::picture;
+  const std::string_view wanted = picture ? "image/jpeg" : "application/json";
+  if (!has_body || is_type(request.content_type, wanted)) {
+    return std::nullopt;
+  }
+  return units::Problem{picture ? "not_a_jpeg" : "not_json", "content type",
+                        request.content_type.substr(0, 100), std::string(wanted), ""};
 }
 
 /// What its head tells that keeps a request out, before anything else of it is
@@ -196,12 +218,8 @@ tl::expected<services::Caller, Response> let_in(const Context& context, const Re
   if (const auto no = barred(*found.route, found.ids, *caller)) {
     return tl::unexpected(with_advice(refused(no->status, no->problem, target), no->problem));
   }
-  const bool has_body = found.route->method == "POST" || found.route->method == "PUT";
-  if (has_body && !is_json(request.content_type)) {
-    return tl::unexpected(refused(
-        415,
-        {"not_json", "content type", request.content_type.substr(0, 100), "application/json", ""},
-        target));
+  if (const auto type = of_other_type(*found.route, request)) {
+    return tl::unexpected(refused(415, *type, target));
   }
   return std::move(*caller);
 }
@@ -316,7 +334,8 @@ std::uint64_t body_limit(std::string_view method, std::string_view target) {
 }
 
 bool waits(std::string_view method, std::string_view target) {
-  return body_of(method, target) == Body::entries;
+  const Body body = body_of(method, target);
+  return body == Body::entries || body == Body::picture;
 }
 
 } // namespace baize::api

@@ -60,6 +60,9 @@ Answer field_kit(const Call& call);
 Answer hand_in(const Call& call);
 Answer entries_since(const Call& call);
 Answer conflicts(const Call& call);
+Answer photos(const Call& call);
+Answer picture(const Call& call);
+Answer keep_picture(const Call& call);
 Answer import_files(const Call& call);
 Answer import_weather(const Call& call);
 Answer design_trial(const Call& call);
@@ -81,12 +84,14 @@ Answer end_invitation(const Call& call);
 Answer make_link(const Call& call);
 Answer end_link(const Call& call);
 
-/// How large a body may be, and what answering it means.
+/// What a body is, how large it may be, and what answering it means. All are
+/// JSON but for a picture, which is image/jpeg.
 enum class Body {
   small,   ///< a form, or none
   trial,   ///< plan and records of a trial
   entries, ///< a hand-in: compressed, and kept by waiting for the disk
-  files    ///< a club's whole records, or years of weather
+  files,   ///< a club's whole records, or years of weather
+  picture  ///< of a photo; kept by waiting for the disk
 };
 
 /// A line of the table of routes.

@@ -67,6 +67,10 @@ Answer hand_in(const Call& call) {
   if (!package) {
     return tl::unexpected(package.error());
   }
+  if (!package->pictures.empty()) {
+    return units::refuse("pictures_apart", "photos", std::to_string(package->pictures.size()),
+                         "sent apart, each picture to its own path; only a file carries them");
+  }
   const bool signed_in = call.caller.kind == services::Caller::Kind::person;
   const services::Author author{signed_in ? call.author() : "phone " + package->phone,
                                 call.context.now()};

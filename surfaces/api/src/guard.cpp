@@ -56,8 +56,8 @@ bool is_word(std::string_view text, std::string_view word) {
   return same(trimmed(text), word);
 }
 
-bool is_json(std::string_view content_type) {
-  return same(trimmed(content_type.substr(0, content_type.find(';'))), "application/json");
+bool is_type(std::string_view content_type, std::string_view type) {
+  return same(trimmed(content_type.substr(0, content_type.find(';'))), type);
 }
 
 bool names_tag(std::string_view if_none_match, std::string_view tag) {

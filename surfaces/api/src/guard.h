@@ -20,8 +20,8 @@ bool origin_allowed(std::string_view origin, std::string_view host);
 std::string_view trimmed(std::string_view text);
 /// The same word, whatever its case; blanks around it do not matter.
 bool is_word(std::string_view text, std::string_view word);
-/// "application/json", with or without parameters.
-bool is_json(std::string_view content_type);
+/// Is it "application/json", say, with or without parameters?
+bool is_type(std::string_view content_type, std::string_view type);
 /// Does If-None-Match name this tag (RFC 9110, 13.1.2: weak comparison, or *)?
 bool names_tag(std::string_view if_none_match, std::string_view tag);
 /// A strong entity tag for what is said at this target.

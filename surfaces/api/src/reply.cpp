@@ -19,13 +19,14 @@ constexpr std::string_view kContentPolicy =
     "font-src 'self'; connect-src 'self'; manifest-src 'self'; worker-src 'self'; "
     "base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
 
-constexpr std::array<std::pair<std::string_view, int>, 8> kStatusOfPeople{{
+constexpr std::array<std::pair<std::string_view, int>, 9> kStatusOfCode{{
     {"wrong_sign_in", 401},
     {"not_signed_in", 401},
     {"not_allowed", 403},
     {"name_taken", 409},
     {"last_head_greenkeeper", 409},
     {"too_many_open", 409},
+    {"photo_differs", 409},
     {"too_many_tries", 429},
     {"too_many_sign_ins", 503},
 }};
@@ -45,7 +46,7 @@ int status_of(const units::Problem& problem) {
       problem.code != "no_such_setting" && problem.code != "no_such_database") {
     return 404;
   }
-  for (const auto& [code, status] : kStatusOfPeople) {
+  for (const auto& [code, status] : kStatusOfCode) {
     if (problem.code == code) {
       return status;
     }

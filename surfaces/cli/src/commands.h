@@ -7,6 +7,7 @@ namespace baize::cli {
 // Each adds one command with its options; what it does runs when it is called.
 void add_import(CLI::App& app, Session& session);
 void add_export(CLI::App& app, Session& session);
+void add_photos(CLI::App& app, Session& session);
 void add_serve(CLI::App& app, Session& session);
 void add_report(CLI::App& app, Session& session);
 void add_season(CLI::App& app, Session& session);

@@ -2,6 +2,7 @@
 
 #include "baize/answers/hand_in.h"
 #include "baize/entries_json/entries.h"
+#include "baize/services/photos.h"
 #include "files.h"
 #include "table.h"
 
@@ -42,7 +43,7 @@ void add_outcome(Table& table, const services::ThingOutcome& one) {
              cell(why)});
 }
 
-void print_receipt(Session& session, const services::HandInReceipt& receipt) {
+void print_receipt(Session& session, const services::HandInReceipt& receipt, std::size_t photos) {
   if (session.shape() == Shape::json) {
     session.print(answers::to_json(receipt, session.ports.now));
     return;
@@ -62,7 +63,8 @@ void print_receipt(Session& session, const services::HandInReceipt& receipt) {
   for (const units::Problem& remark : receipt.remarks) {
     out << units::remark_sentence(remark) << '\n';
   }
-  out << "Kept in " << session.database_path() << ": " << receipt.kept.size() << " entries; "
+  out << "Kept in " << session.database_path() << ": " << receipt.kept.size() << " entries"
+      << (photos > 0 ? ", " + std::to_string(photos) + " photos" : "") << "; "
       << receipt.records.added << " records new, " << receipt.records.corrected << " corrected.\n";
 }
 
@@ -89,11 +91,36 @@ units::Result<services::HandInReceipt> hand_in_to(Session& session, services::En
   return receipt;
 }
 
+/// Keeps the pictures that the file carries, each by itself; one that is refused is
+/// told with the entries that were.
+std::size_t keep_pictures(Session& session, services::Store& store, const std::string& club,
+                          const std::vector<entries_json::Picture>& pictures,
+                          services::HandInReceipt& receipt) {
+  std::size_t kept = 0;
+  for (const entries_json::Picture& one : pictures) {
+    const auto done =
+        store.photos() == nullptr || session.ports.pictures == nullptr
+            ? units::Result<void>(units::refuse("no_such_service", "photos", "",
+                                                "asked of a database that keeps photos"))
+            : services::keep_photo(*store.photos(), *session.ports.pictures, club, one.photo,
+                                   one.bytes, {session.ports.author, session.ports.now});
+    if (done) {
+      ++kept;
+      continue;
+    }
+    units::Problem problem = done.error();
+    problem.place = "photo " + one.photo;
+    receipt.refused.push_back({one.photo, std::move(problem)});
+  }
+  return kept;
+}
+
 void say_only(Session& session, const entries_json::Package& package) {
   for (const entries_json::Unread& unread : package.unread) {
     session.out << units::sentence(unread.problem) << '\n';
   }
-  session.out << package.entries.size() << " entries can be read, " << package.unread.size()
+  session.out << package.entries.size() << " entries and " << package.pictures.size()
+              << " photos can be read, " << package.unread.size()
               << " cannot. Nothing was kept, as you asked.\n";
 }
 
@@ -133,11 +160,13 @@ void import_entries(Session& session, const std::string& path, const std::string
   if (store->entries() == nullptr) {
     return refuse({"no_such_service", "entries", "", "asked of a database that keeps entries", ""});
   }
-  const auto receipt = hand_in_to(session, *store->entries(), *to, std::move(*package));
+  const auto pictures = std::move(package->pictures);
+  auto receipt = hand_in_to(session, *store->entries(), *to, std::move(*package));
   if (!receipt) {
     return refuse(receipt.error());
   }
-  print_receipt(session, *receipt);
+  const std::size_t kept = keep_pictures(session, *store, *to, pictures, *receipt);
+  print_receipt(session, *receipt, kept);
   if (!all_well(*receipt)) {
     session.code = Exit::data_problem;
   }

@@ -32,6 +32,7 @@ void add_common(CLI::App& app, Session& session) {
 void add_commands(CLI::App& app, Session& session) {
   add_import(app, session);
   add_export(app, session);
+  add_photos(app, session);
   add_serve(app, session);
   add_report(app, session);
   add_clubs(app, session);

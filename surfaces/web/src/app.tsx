@@ -11,6 +11,7 @@ import { ConsistencyPage } from "./pages/consistency";
 import { MethodsPage } from "./pages/methods";
 import { ObserversPage } from "./pages/observers";
 import { PeoplePage, SessionsPage } from "./pages/people";
+import { PhotosPage } from "./pages/photos";
 import { RecordsPage, visitsPerPage } from "./pages/records";
 import { JoinPage, LinkPage, SignInPage } from "./pages/sign_in";
 import { TrialsPage } from "./pages/trials";
@@ -123,7 +124,7 @@ function Shell(props: {
             <a href={linkTo({ page: "consistency", club })} aria-current={here(["consistency"])}>{words.nav.consistency}</a>
             <a href={linkTo({ page: "observers", club })} aria-current={here(["observers"])}>{words.nav.observers}</a>
             {may(session, "enter", club) && <a href={linkTo({ page: "trials", club })} aria-current={here(["trials"])}>{words.nav.trials}</a>}
-            <a href={linkTo({ page: "records", club })} aria-current={here(["records", "visit", "bring"])}>{words.nav.records}</a>
+            <a href={linkTo({ page: "records", club })} aria-current={here(["records", "visit", "photos", "bring"])}>{words.nav.records}</a>
             {session.caller === "person" && may(session, "people", club) && (
               <a href={linkTo({ page: "people", club })} aria-current={here(["people"])}>{words.people.page.nav}</a>
             )}
@@ -267,6 +268,12 @@ function Page(props: { club: string; route: Route }) {
       return (
         <Load of={of} ask={() => Promise.all([api.visits(club, { ...route, limit: visitsPerPage }), api.greens(club)])}>
           {([visits, review]) => <RecordsPage route={route} review={review} visits={visits} />}
+        </Load>
+      );
+    case "photos":
+      return (
+        <Load of={of} ask={() => Promise.all([api.photos(club), api.greens(club)])}>
+          {([photos, review]) => <PhotosPage club={club} photos={photos} review={review} />}
         </Load>
       );
     case "visit":

@@ -6,4 +6,5 @@ import "./styles/parts.css";
 import "./styles/charts.css";
 import "./styles/trials.css";
 import "./styles/people.css";
+import "./styles/photos.css";
 import "./styles/print.css";

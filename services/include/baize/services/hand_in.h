@@ -39,7 +39,7 @@ struct HandInReceipt {
   std::vector<std::string> kept; ///< on disk now, also those that were there before
   std::vector<RefusedEntry> refused;
   std::vector<ThingOutcome> visits;    ///< that the entries speak of, or that rolls belong to
-  std::vector<ThingOutcome> others;    ///< readings and works
+  std::vector<ThingOutcome> others;    ///< readings, works and photos
   std::vector<units::Problem> remarks; ///< pointed out, refuses nothing
   Receipt records;
 };
@@ -49,7 +49,9 @@ struct HandInReceipt {
 /// the things they speak of is folded (journal::fold), and what is whole becomes
 /// records: a closed visit, a reading, a work. What is not stays as entries, with
 /// the reasons; its record, where it had one, stays as it was; later entries mend
-/// it. Handing in the same again changes nothing.
+/// it. Handing in the same again changes nothing. A photo is accepted where it is
+/// told whole and its visit or work is here; it keeps neither of them waiting. A
+/// closed visit of photos alone, without a roll, is accepted and makes no record.
 ///
 /// Refused alone: what journal::check refuses, "club_differs" (an entry that says
 /// it is of another club), "entry_differs" (the id is kept with other contents),

@@ -46,6 +46,7 @@ struct Revision {
 
 class EntryStore;
 class PeopleStore;
+class PhotoStore;
 
 /// Keeps raw records. Every write is one transaction: all of it or none, and on
 /// disk before the call returns. Implementations meet tests/contract.
@@ -77,6 +78,8 @@ class Store {
   virtual EntryStore* entries() { return nullptr; }
   /// The part that keeps who may do what; null where this store keeps none.
   virtual PeopleStore* people() { return nullptr; }
+  /// The part that keeps pictures; null where this store keeps none.
+  virtual PhotoStore* photos() { return nullptr; }
 };
 
 } // namespace baize::services

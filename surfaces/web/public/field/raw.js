@@ -11,11 +11,24 @@
   function say(sentence) {
     count.textContent = sentence;
   }
-  function show(rows, phone) {
+  function base64(bytes) {
+    var text = "";
+    var all = new Uint8Array(bytes);
+    for (var at = 0; at < all.length; at += 1) text += String.fromCharCode(all[at]);
+    return btoa(text);
+  }
+  /** Pictures that are only here go along. */
+  function photosOf(pictures) {
+    return pictures.filter(function (one) { return one && one.waits; }).map(function (one) { return { photo: one.photo, jpeg: base64(one.bytes) }; });
+  }
+  function show(rows, phone, pictures) {
     var entries = rows.map(function (row) {
       return row && row.entry ? row.entry : row;
     });
-    var body = JSON.stringify({ form: "baize-entries", version: 1, phone: phone, sent_at: new Date().toISOString(), entries: entries });
+    var whole = { form: "baize-entries", version: 1, phone: phone, sent_at: new Date().toISOString(), entries: entries };
+    var photos = photosOf(pictures);
+    if (photos.length > 0) whole.photos = photos;
+    var body = JSON.stringify(whole);
     say(entries.length === 1 ? "1 entry" : entries.length + " entries");
     text.textContent = entries.map(function (entry) { return JSON.stringify(entry); }).join("\n");
     save.disabled = false;
@@ -52,11 +65,18 @@
     var shelves = asked.result;
     if (!shelves.objectStoreNames.contains("entries")) return say("No entry is on this phone.");
     var work = shelves.transaction(shelves.objectStoreNames);
+    // The page itself may want to bring the storage up to date.
+    shelves.onversionchange = function () { shelves.close(); };
+    var has = function (name) { return shelves.objectStoreNames.contains(name); };
+    var told = function (rows, pictures) {
+      var phone = has("kept") ? work.objectStore("kept").get("phone") : undefined;
+      if (!phone) return show(rows, "", pictures);
+      phone.onsuccess = function () { show(rows, phone.result || "", pictures); };
+      phone.onerror = function () { show(rows, "", pictures); };
+    };
     read(work.objectStore("entries"), function (rows) {
-      var phone = shelves.objectStoreNames.contains("kept") ? work.objectStore("kept").get("phone") : undefined;
-      if (!phone) return show(rows, "");
-      phone.onsuccess = function () { show(rows, phone.result || ""); };
-      phone.onerror = function () { show(rows, ""); };
+      if (!has("pictures")) return told(rows, []);
+      read(work.objectStore("pictures"), function (pictures) { told(rows, pictures); });
     });
   };
 })();

@@ -1,5 +1,5 @@
 import type {
-  ClubName, ConsistencyReview, Fields, GreensReview, MethodsReview, ObserversReview, Refusal, SeasonChecks, SeasonModel, SeasonReview, VisitDetail, VisitPage, WorkLine, WorkReview,
+  ClubName, ConsistencyReview, Fields, GreensReview, MethodsReview, ObserversReview, Photo, Refusal, SeasonChecks, SeasonModel, SeasonReview, VisitDetail, VisitPage, WorkLine, WorkReview,
 } from "./schemas";
 import { words } from "../words";
 
@@ -97,5 +97,7 @@ export const api = {
   // Field by field: the server refuses a query that holds anything else.
   visits: (club: string, { green, from, to, offset, limit }: VisitFilter) =>
     get<VisitPage>(`clubs/${id(club)}/visits`, { green, from, to, offset, limit }),
+  /** of a visit or a work, or all */
+  photos: async (club: string, of?: string) => (await get<{ photos: Photo[] }>(`clubs/${id(club)}/photos`, { of })).photos,
   visit: (club: string, visit: string) => get<VisitDetail>(`clubs/${id(club)}/visits/${id(visit)}`),
 };

@@ -42,6 +42,7 @@ export type RunSpeed = Schemas["RunSpeed"];
 export type SeasonChecks = Schemas["SeasonChecks"];
 export type SeasonModel = Schemas["SeasonModel"];
 export type SeasonReview = Schemas["SeasonReview"];
+export type Photo = Schemas["Photo"];
 export type RecordSource = Schemas["Source"];
 export type SpotDetail = Schemas["SpotDetail"];
 export type SpotSpeed = Schemas["SpotSpeed"];

@@ -331,6 +331,46 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/v1/clubs/{club}/photos": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Photos taken at a visit or of a work, in the order in which they were taken. */
+        get: operations["photos"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/v1/clubs/{club}/photos/{photo}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The picture of a photo. Its bytes never change under its id. */
+        get: operations["picture"];
+        /**
+         * Keep the picture of a photo whose entry was handed in before.
+         * @description A JPEG of at most 1.5 MiB and 4000 pixels a side that holds the picture alone,
+         *     with the SHA-256 that its entry tells. The answer comes after it is on disk.
+         *     Sending the same again changes nothing.
+         */
+        put: operations["keepPicture"];
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/v1/clubs/{club}/import": {
         parameters: {
             query?: never;
@@ -1784,7 +1824,7 @@ export interface components {
         /** @description UUID of version 7 (RFC 9562), in lower case. */
         Uuid: string;
         /** @enum {string} */
-        EntryKind: "visit" | "roll" | "total" | "reading" | "work";
+        EntryKind: "visit" | "roll" | "total" | "reading" | "work" | "photo";
         /** @description Something a phone wrote down; never changed, never removed. docs/howto/phone_file.md names the fields. */
         Entry: {
             id: components["schemas"]["Uuid"];
@@ -1815,6 +1855,12 @@ export interface components {
              */
             sent_at: string;
             entries: components["schemas"]["Entry"][];
+            /** @description Only in a file that is handed over; sent to a server a picture goes to its own path. */
+            photos?: {
+                photo: components["schemas"]["Uuid"];
+                /** Format: byte */
+                jpeg: string;
+            }[];
         };
         EntriesPage: {
             entries: components["schemas"]["Entry"][];
@@ -1864,12 +1910,40 @@ export interface components {
             kept: components["schemas"]["Uuid"][];
             refused: components["schemas"]["RefusedEntry"][];
             visits: components["schemas"]["VisitOutcome"][];
-            /** @description Readings and works. */
+            /** @description Readings, works and photos. */
             others: components["schemas"]["ThingOutcome"][];
             /** @description Sentences that refuse nothing: a clock that differs, a roll whose visit has not come. */
             remarks: string[];
             /** @description UTC. */
             server_time: string;
+        };
+        /** @description What its entries say of a photo. It is of a visit or of a work. */
+        Photo: {
+            photo: components["schemas"]["Uuid"];
+            visit?: components["schemas"]["Uuid"];
+            work?: components["schemas"]["Uuid"];
+            /**
+             * @description By the phone's clock, UTC.
+             * @example 2026-05-03T07:10:31.250Z
+             */
+            taken: string;
+            /** @description Identifier of the observer; may be empty. */
+            by: string;
+            note: string;
+            sha256: string;
+            bytes: number;
+            /** @description Its picture has come; false: its phone has not sent it yet. */
+            here: boolean;
+            /** @description Of its visit or work. */
+            day: components["schemas"]["Day"];
+            /** @description Of its visit, or of its work where that is of one green only; else empty. */
+            green: string;
+        };
+        Photos: {
+            photos: components["schemas"]["Photo"][];
+        };
+        KeptPicture: {
+            photo: components["schemas"]["Uuid"];
         };
         StandingValue: {
             entry: components["schemas"]["Uuid"];
@@ -2498,6 +2572,8 @@ export interface components {
         Club: string;
         /** @description Identifier of the visit, percent-encoded. */
         Visit: string;
+        /** @description Identifier of the photo. */
+        Photo: string;
         /** @description The last day that counts as known. The server's own date when absent. */
         Today: components["schemas"]["Day"];
     };
@@ -3096,6 +3172,95 @@ export interface operations {
             };
             304: components["responses"]["Same"];
             404: components["responses"]["Refused"];
+        };
+    };
+    photos: {
+        parameters: {
+            query?: {
+                /** @description A visit or a work; absent: every photo of the club. */
+                of?: string;
+            };
+            header?: never;
+            path: {
+                /** @description Identifier of the club. */
+                club: components["parameters"]["Club"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description None that was taken out, itself or with its visit or work. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Photos"];
+                };
+            };
+            304: components["responses"]["Same"];
+            404: components["responses"]["Refused"];
+        };
+    };
+    picture: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description Identifier of the club. */
+                club: components["parameters"]["Club"];
+                /** @description Identifier of the photo. */
+                photo: components["parameters"]["Photo"];
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description As its phone sent it. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "image/jpeg": string;
+                };
+            };
+            404: components["responses"]["Refused"];
+        };
+    };
+    keepPicture: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                /** @description Identifier of the club. */
+                club: components["parameters"]["Club"];
+                /** @description Identifier of the photo. */
+                photo: components["parameters"]["Photo"];
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "image/jpeg": string;
+            };
+        };
+        responses: {
+            /** @description It is kept. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["KeptPicture"];
+                };
+            };
+            400: components["responses"]["Refused"];
+            403: components["responses"]["Refused"];
+            404: components["responses"]["Refused"];
+            409: components["responses"]["Refused"];
+            413: components["responses"]["Refused"];
+            415: components["responses"]["Refused"];
         };
     };
     importFiles: {

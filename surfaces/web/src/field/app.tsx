@@ -16,6 +16,7 @@ import { Menu } from "./screens/menu";
 import { Note } from "./screens/note";
 import { PickGreen, PickMode, PickObserver } from "./screens/picks";
 import { Pair } from "./screens/pair";
+import { PhotosLater } from "./screens/photos_later";
 import { Reading } from "./screens/reading";
 import { Settings } from "./screens/settings";
 import { Spots } from "./screens/spots";
@@ -96,7 +97,7 @@ export function App(props: { book: Book; acts: Acts; sync: Sync; prefs: Prefs; w
 }
 
 const pages: Partial<Record<Page, (props: { of: string }) => preact.JSX.Element>> = {
-  home: Home, green: PickGreen, observer: PickObserver, mode: PickMode, pair: Pair, reading: Reading, work: Work, kept: Kept, settings: Settings,
+  home: Home, green: PickGreen, observer: PickObserver, mode: PickMode, pair: Pair, reading: Reading, work: Work, photos: PhotosLater, kept: Kept, settings: Settings,
 };
 const visitPages: Partial<Record<Page, (props: { of: string }) => preact.JSX.Element>> = {
   menu: Menu, conditions: Conditions, note: Note, spots: Spots, summary: Summary, ball: BallPage, when: When,

@@ -87,7 +87,7 @@ interface components {
         /** @description what a field of an entry may hold */
         FieldValue: unknown;
         /** @enum {string} */
-        EntryKind: "visit" | "roll" | "total" | "reading" | "work";
+        EntryKind: "visit" | "roll" | "total" | "reading" | "work" | "photo";
         Entry: {
             /** @description UUID, version 7 */
             id: string;

@@ -57,7 +57,7 @@ export function useFeel() {
 
 export type Page =
   | "home" | "visit" | "menu" | "conditions" | "note" | "reading" | "work" | "kept" | "settings"
-  | "green" | "observer" | "mode" | "pair" | "spots" | "ball" | "summary" | "when";
+  | "green" | "observer" | "mode" | "pair" | "spots" | "ball" | "summary" | "when" | "photos";
 export interface Place {
   page: Page;
   of: string;

@@ -62,11 +62,13 @@ export function nearestGreen(here: Place, places: Record<string, Place>): string
   return near.filter(({ metres }) => metres <= 120).sort((a, b) => a.metres - b.metres)[0]?.green;
 }
 
-export function handOverFile(book: Book, club: string, now: number): File {
+/** The journal, with the pictures that are only here. */
+export async function handOverFile(book: Book, club: string, now: number): Promise<File> {
   const body: HandOver = {
     form: "baize-entries", version: 1, phone: book.phone, sent_at: new Date(now).toISOString(),
     entries: book.rows.filter((row) => row.club === club).map((row) => row.entry),
   };
+  if (book.picturesWaiting().length > 0) body.photos = await (await import("./photos/in_file")).picturesOf(book, club);
   const name = `baize-${new Date(now).toISOString().slice(0, 16).replace(/[:T]/g, "-")}.json`;
   return new File([JSON.stringify(body)], name, { type: "application/json" });
 }

@@ -5,6 +5,7 @@ import { linkTo, type Route } from "../state/route";
 import { useMay } from "../state/session";
 import { useSettings } from "../state/settings";
 import { words } from "../words";
+import { photoWords } from "../words_photos";
 
 const w = words.records;
 export const visitsPerPage = 50;
@@ -22,6 +23,9 @@ export function RecordsPage(props: { route: Records; review: GreensReview; visit
       <header class="page-head">
         <h1 tabIndex={-1}>{w.title}</h1>
         <p class="lead">{w.intro(visits.total)}</p>
+        <p>
+          <Link to={{ page: "photos", club: route.club }}>{photoWords.link}</Link>
+        </p>
         {bring && (
           <p>
             <Link to={{ page: "bring", club: route.club }}>{words.bring.link}</Link>

@@ -1,4 +1,5 @@
 import type { Run, VisitDetail } from "../api/schemas";
+import { PhotosOf } from "../parts/photos";
 import { Link } from "../parts/place";
 import { SpeedSteps } from "../parts/speed_steps";
 import { Table } from "../parts/table";
@@ -86,6 +87,7 @@ export function VisitPageView(props: { club: string; detail: VisitDetail }) {
           </ul>
         </section>
       )}
+      <PhotosOf club={club} of={visit.id} />
       {visit.runs.length > 0 && <Rolls detail={detail} />}
       {speed && <SpeedSteps spots={detail.spots} />}
       <section>

@@ -2,6 +2,7 @@ import { useState } from "preact/hooks";
 import { headline, type Definition, type Parameter, type WorkReview } from "../api/schemas";
 import { Chart } from "../parts/chart";
 import { elapsed } from "../parts/interval";
+import { PhotosOf } from "../parts/photos";
 import { Link } from "../parts/place";
 import { FourDefinitions, WorkTable } from "../parts/work_table";
 import { longDay, number } from "../state/format";
@@ -41,6 +42,7 @@ export function WorkPage(props: { review: WorkReview }) {
         </h1>
         <p class="lead"><Said text={review.sentence} /></p>
       </header>
+      <PhotosOf club={review.club} of={work.id} />
       {review.work_class !== "disruptive" && <p class="notice">{w.noDisruption}</p>}
       {review.greens.length > 0 && (
         <>

@@ -83,3 +83,9 @@ export function addDays(iso: string, days: number): string {
   date.setUTCDate(date.getUTCDate() + days);
   return isoOf(date);
 }
+
+/** 07:09, on the reader's own clock, of an instant in UTC. */
+export function timeOfDay(instant: string): string {
+  const at = new Date(instant);
+  return `${String(at.getHours()).padStart(2, "0")}:${String(at.getMinutes()).padStart(2, "0")}`;
+}

@@ -10,6 +10,7 @@ export type Route =
   | { page: "observers"; club: string }
   | { page: "records"; club: string; green?: string; from?: string; to?: string; offset?: number }
   | { page: "visit"; club: string; visit: string }
+  | { page: "photos"; club: string }
   | { page: "bring"; club?: string }
   | { page: "people"; club: string }
   | { page: "sessions" }
@@ -88,6 +89,7 @@ export function parseRoute(hash: string): Route {
     if (place === "methods" && !first) return methods(club, query);
     if (place === "consistency" && !first) return { page: "consistency", club };
     if (place === "observers" && !first) return { page: "observers", club };
+    if (place === "photos" && !first) return { page: "photos", club };
     if (place === "bring-in" && !first) return { page: "bring", club };
     if (place === "trials" && !first) return { page: "trials", club };
     if (place === "people" && !first) return { page: "people", club };
@@ -120,6 +122,8 @@ export function linkTo(route: Route): string {
     }
     case "bring": // a club is never named by a bare plus: linkTo writes that as %2B
       return route.club ? to(route.club, "bring-in") : "#/+";
+    case "photos":
+      return to(route.club, "photos");
     case "consistency":
       return to(route.club, "consistency");
     case "observers":

@@ -28,7 +28,7 @@ function pocket(ends: SyncState = "idle") {
     watch: (tell) => ((changed = tell), () => void (found.ended = true)),
     sendLater: () => void (found.later += 1),
   };
-  const book = { rows: found.rows, waiting: () => found.rows, watch: (tell: () => void) => ((touched = tell), () => {}) } as unknown as Book;
+  const book = { rows: found.rows, waiting: () => found.rows, picturesWaiting: () => [], watch: (tell: () => void) => ((touched = tell), () => {}) } as unknown as Book;
   const sync = { state: "idle" as SyncState, run: async () => void ((found.tries += 1), (sync.state = found.ends)) };
   found.stop = keepSending(book, sync as unknown as Sync, around);
   return found;

@@ -5,6 +5,7 @@ import "fake-indexeddb/auto";
 import { test } from "vitest";
 import { ballsOf } from "../../src/field/capture/balls";
 import { foldThing } from "../../src/field/data/fold";
+import { change, keepPhoto } from "../../src/field/photos/album";
 import { PlayPhone } from "./plays/phone";
 import { fates, idsOf, ModelServer, must, turns, type Fate } from "./plays/server";
 
@@ -21,7 +22,7 @@ function chanceFrom(seed: number): (below: number) => number {
 
 const deeds = [
   "go on", "go on", "go on", "go on", "go on", "score", "distance", "mark", "undo", "undo", "conditions", "remove ball",
-  "other's ball", "finish", "send", "send", "wait", "clock", "die", "deliver",
+  "other's ball", "photo", "photo out", "finish", "send", "send", "wait", "clock", "die", "deliver",
 ] as const;
 interface Step {
   phone: 0 | 1;
@@ -63,6 +64,8 @@ async function take(step: Step, phone: PlayPhone, server: ModelServer): Promise<
     case "conditions": return session && phone.touch((acts) => acts.visit(session, "conditions", { dew: ["none", "light", null][more % 3] as string | null }));
     case "remove ball": return session && ball && phone.touch((acts) => acts.removeBall(session, acts.seen(session), ball));
     case "other's ball": return mend(phone, more);
+    case "photo": return session && phone.touch(() => keepPhoto(phone.open, "c", "ab", { visit: session.visit }, new Uint8Array([more & 255, more >> 8]), phone.clock));
+    case "photo out": return photoOut(phone, more);
     case "finish": return session && phone.touch((acts) => acts.finish(session));
     case "send": return void phone.sync.run();
     case "undo": return undone(phone);
@@ -71,6 +74,13 @@ async function take(step: Step, phone: PlayPhone, server: ModelServer): Promise<
     case "die": return phone.die(more % 2 === 0);
     case "deliver": return server.deliver((below) => more % below);
   }
+}
+
+/** A photo, perhaps another phone's, is taken out or comes back. */
+function photoOut(phone: PlayPhone, more: number): void {
+  const ids = phone.open.rows.filter(({ entry }) => entry.kind === "photo").map(({ entry }) => entry.thing);
+  const photo = ids[more % Math.max(1, ids.length)];
+  if (photo) phone.touch(() => change(phone.open, "c", "ab", photo, { removed: more % 3 > 0 }));
 }
 
 /** Another phone's finished visit, or one's own, is mended: both phones write about the same thing. */
@@ -109,7 +119,11 @@ async function end(phones: PlayPhone[], server: ModelServer): Promise<void> {
   server.deliver(() => 0);
   for (const phone of [...phones, ...phones]) {
     await phone.sync.run();
-    must(["idle", []], [phone.sync.state, phone.open.waiting()], "what is left to send");
+    must(["idle", [], []], [phone.sync.state, phone.open.waiting(), phone.open.picturesWaiting()], "what is left to send");
+  }
+  for (const [thing, entries] of server.things()) {
+    const { kind, values } = foldThing(entries);
+    if (kind === "photo" && values.removed !== true) must(values.sha256, server.pictures.get(thing), "the picture of a photo");
   }
   const written = phones.flatMap((phone) => idsOf(phone.open.rows));
   must(written.length, new Set(written).size, "ids of their own");

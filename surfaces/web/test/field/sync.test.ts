@@ -34,6 +34,9 @@ class TestServer implements Server {
     const visits = [...this.disk.values()].filter((entry) => entry.kind === "visit").map((entry) => ({ visit: entry.thing, state: "accepted" as const, problems: [], conflicts: 0 }));
     return { kept: body.entries.filter(({ id }) => this.disk.has(id)).map(({ id }) => id), refused, visits, server_time: new Date(Date.now() - 90_000).toISOString() };
   }
+  async picture() {
+    throw new Refused("No photo is taken here.");
+  }
   async entries(_: string, since: number) {
     return { entries: this.arrivals.slice(since).map((id) => this.disk.get(id) as Entry), next: this.arrivals.length };
   }

@@ -50,8 +50,9 @@ struct Findings {
 };
 
 /// Looks through the whole database and changes nothing: SQLite's own integrity
-/// and foreign-key checks, version, rows that lead nowhere, records that break a
-/// rule, and the given copies' checksums. `today` as green::validate asks.
+/// and foreign-key checks, version, rows that lead nowhere, photos that are not as
+/// they were sent, records that break a rule, and the given copies' checksums. `today` as
+/// green::validate asks.
 units::Result<Findings> examine(const std::string& database, units::Day today,
                                 const std::vector<std::string>& copies = {});
 

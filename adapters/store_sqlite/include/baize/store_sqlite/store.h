@@ -2,6 +2,7 @@
 
 #include "baize/services/entries_port.h"
 #include "baize/services/people_port.h"
+#include "baize/services/photos_port.h"
 
 #include <cstdint>
 #include <memory>
@@ -61,6 +62,7 @@ class SqliteStore : public services::Store, public services::EntryStore {
   units::Result<std::int64_t> change_number() override;
 
   services::PeopleStore* people() override { return people_.get(); }
+  services::PhotoStore* photos() override { return photos_.get(); }
 
   services::EntryStore* entries() override { return this; }
   units::Result<services::KeptEntries> keep_entries(const std::string& club,
@@ -76,6 +78,7 @@ class SqliteStore : public services::Store, public services::EntryStore {
   explicit SqliteStore(std::unique_ptr<Inside> inside);
   std::unique_ptr<Inside> inside_;
   std::unique_ptr<services::PeopleStore> people_;
+  std::unique_ptr<services::PhotoStore> photos_;
 };
 
 } // namespace baize::store_sqlite

@@ -25,12 +25,21 @@ struct Unread {
   units::Problem problem;
 };
 
-/// {"form": "baize-entries", "version": 1, "phone", "sent_at", "entries": [...]}
+/// A picture that goes along with its entry where there is no server to send it to.
+struct Picture {
+  std::string photo; ///< UUID
+  std::string bytes; ///< a JPEG, as far as the phone says
+  friend bool operator==(const Picture&, const Picture&) = default;
+};
+
+/// {"form": "baize-entries", "version": 1, "phone", "sent_at", "entries": [...]}, and
+/// in a file that is handed over "photos": [{"photo", "jpeg": base64}].
 struct Package {
   std::string phone;
   std::string sent_at;
   std::vector<journal::Entry> entries;
-  std::vector<Unread> unread;
+  std::vector<Unread> unread; ///< entries and pictures
+  std::vector<Picture> pictures{};
 };
 
 /// Text to JSON without an exception. Refuses "not_json".

@@ -12,7 +12,7 @@
 namespace baize::journal {
 
 /// What an entry speaks of.
-enum class Kind { visit, roll, total, reading, work };
+enum class Kind { visit, roll, total, reading, work, photo };
 std::string_view name(Kind kind);
 /// Nothing for a word that is no kind.
 std::optional<Kind> kind_of(std::string_view word);

@@ -22,8 +22,8 @@ std::optional<Response> turned_away(const Context& context, const Request& reque
 /// request (a header that is too long).
 Response refusal(int status, const units::Problem& problem);
 
-/// Bytes the body of this request may have: 160 MiB for an import, 4 MiB for the
-/// records of a trial, else 64 KiB.
+/// Bytes the body of this request may have: 160 MiB for an import, 8 MiB for a
+/// hand-in, 4 MiB for the records of a trial, 1.5 MiB for a picture, else 64 KiB.
 std::uint64_t body_limit(std::string_view method, std::string_view target);
 
 /// Does answering it mostly mean to wait for the disk (ServerOptions::waits)?

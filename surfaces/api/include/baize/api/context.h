@@ -4,6 +4,7 @@
 #include "baize/api/metrics.h"
 #include "baize/api/models_cache.h"
 #include "baize/services/people.h"
+#include "baize/services/pictures_port.h"
 #include "baize/services/sheets_port.h"
 #include "baize/services/store_port.h"
 #include "baize/services/trial_files_port.h"
@@ -44,6 +45,8 @@ struct Context {
   const services::TrialFiles* trial_files = nullptr;
   /// Reads weather files; null: they are refused.
   const services::WeatherFiles* weather_files = nullptr;
+  /// Looks at the bytes of photos; null: photos are refused.
+  const services::Pictures* pictures = nullptr;
   /// A report's data put into its page, one file; null: reports are refused.
   std::function<units::Result<std::string>(const std::string& json)> report_page{};
   /// What is counted, told at /metrics; null: that is no page.

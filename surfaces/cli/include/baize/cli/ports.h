@@ -1,6 +1,7 @@
 #pragma once
 
 #include "baize/services/people.h"
+#include "baize/services/pictures_port.h"
 #include "baize/services/report_data.h"
 #include "baize/services/sheets_port.h"
 #include "baize/services/trial_files_port.h"
@@ -77,6 +78,7 @@ struct Ports {
   const services::Sheets* sheets = nullptr;
   const services::TrialFiles* trial_files = nullptr;
   const services::WeatherFiles* weather_files = nullptr;
+  const services::Pictures* pictures = nullptr; ///< null: photos are refused
 
   /// Serves until it is told to stop; says on `out` where.
   std::function<units::Result<void>(const ServeSettings& settings, std::ostream& out)> serve;

@@ -160,13 +160,14 @@ export class Acts {
     return this.book.write(session.club, deed, [{ kind: "visit", thing: session.visit, by: session.observer, set: { ...set } }]);
   }
 
-  /** Closes the visit; one that was closed before and only mended keeps its end, and one without a ball is none. */
+  /** Closes the visit; one that was closed before and only mended keeps its end, and one without a ball or a photo is none. */
   async finish(session: Session, at = this.now()): Promise<void> {
     if (this.book.thing(session.visit)?.values.done === true) return this.leave();
     const { balls, totals } = this.seen(session);
     const ends = (thing: string): Fields => ({ done: true, ...(this.book.thing(thing)?.values.from != null && { to: timeOf(at) }) });
+    const pictured = (visit: string) => this.book.things("photo").some(({ values }) => values.visit === visit);
     const drafts = visitsOf(session).map((thing): Draft => ({
-      kind: "visit", thing, set: balls.length + totals.length > 0 ? ends(thing) : { removed: true },
+      kind: "visit", thing, set: balls.length + totals.length > 0 || pictured(thing) ? ends(thing) : { removed: true },
       by: thing === session.visit ? session.observer : (session.partner?.observer ?? session.observer),
     }));
     await this.book.write(session.club, "finish", drafts, { kept: { [sessionKey]: null, lastSession: session } });
@@ -191,8 +192,10 @@ export class Acts {
   async reading(club: string, by: string, set: Fields): Promise<void> {
     await this.book.write(club, "reading", [{ kind: "reading", thing: this.book.id(), by, set }]);
   }
-  async work(club: string, by: string, set: Fields): Promise<void> {
-    await this.book.write(club, "work", [{ kind: "work", thing: this.book.id(), by, set }]);
+  async work(club: string, by: string, set: Fields): Promise<string> {
+    const thing = this.book.id();
+    await this.book.write(club, "work", [{ kind: "work", thing, by, set }]);
+    return thing;
   }
 
   /** What `undo` would take back now. */

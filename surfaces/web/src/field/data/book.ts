@@ -16,15 +16,32 @@ export interface VisitState {
   problems: string[];
   conflicts: number;
 }
+/** The bytes of a photo; they stay for a while after the server has kept them. */
+export interface Picture {
+  photo: string;
+  club: string;
+  bytes: ArrayBuffer;
+  /** only here so far */
+  waits?: 1;
+  /** when the server had kept it, by the phone's clock */
+  kept?: number;
+}
+/** What one touch writes besides its entries. */
+export interface More {
+  undoes?: string;
+  kept?: Record<string, unknown>;
+  picture?: Picture;
+}
 interface Shelves extends DBSchema {
   entries: { key: number; value: Row; indexes: { id: string } };
   acknowledged: { key: string; value: Acknowledged };
   visits: { key: string; value: VisitState };
   received: { key: string; value: { id: string; club: string; entry: Entry } };
   kept: { key: string; value: unknown };
+  pictures: { key: string; value: Picture; indexes: { waits: number; kept: number } };
 }
 export const shelfName = "baize-field";
-const version = 1;
+const version = 2;
 
 /**
  * The journal: rows are only ever added, each written to the phone's storage
@@ -35,6 +52,11 @@ export class Book {
   readonly acknowledged = new Map<string, Acknowledged>();
   readonly visitStates = new Map<string, VisitState>();
   readonly received = new Map<string, { club: string; entry: Entry }>();
+  /** how many pictures are on this phone */
+  pictures = 0;
+  /** photos whose pictures are only here so far, and why the server refused some in this page's life */
+  private readonly unsent = new Set<string>();
+  readonly picturesRefused = new Map<string, string>();
   phone = "";
   private readonly kept = new Map<string, unknown>();
   private readonly byThing = new Map<string, Entry[]>();
@@ -48,7 +70,11 @@ export class Book {
 
   static async open(now: () => number = Date.now, name = shelfName): Promise<Book> {
     const shelves = await openDB<Shelves>(name, version, {
-      upgrade(fresh) {
+      upgrade(fresh, from) {
+        const pictures = fresh.createObjectStore("pictures", { keyPath: "photo" });
+        pictures.createIndex("waits", "waits");
+        pictures.createIndex("kept", "kept");
+        if (from > 0) return; // the journal of a phone of before stays as it is
         fresh.createObjectStore("entries", { keyPath: "seq", autoIncrement: true }).createIndex("id", "entry.id", { unique: true });
         fresh.createObjectStore("acknowledged", { keyPath: "id" });
         fresh.createObjectStore("visits", { keyPath: "visit" });
@@ -71,13 +97,15 @@ export class Book {
   }
 
   private async read(): Promise<void> {
-    const all = this.shelves.transaction(["entries", "acknowledged", "visits", "received", "kept"]);
+    const all = this.shelves.transaction(["entries", "acknowledged", "visits", "received", "kept", "pictures"]);
     this.rows = await all.objectStore("entries").getAll();
     for (const one of await all.objectStore("acknowledged").getAll()) this.acknowledged.set(one.id, one);
     for (const one of await all.objectStore("visits").getAll()) this.visitStates.set(one.visit, one);
     for (const one of await all.objectStore("received").getAll()) this.received.set(one.id, one);
     const keys = await all.objectStore("kept").getAllKeys();
     const values = await all.objectStore("kept").getAll();
+    this.pictures = await all.objectStore("pictures").count();
+    for (const photo of await all.objectStore("pictures").index("waits").getAllKeys()) this.unsent.add(photo);
     await all.done;
     keys.forEach((key, at) => this.kept.set(key, values[at]));
     for (const { entry } of this.received.values()) this.index(entry);
@@ -104,7 +132,7 @@ export class Book {
    * storage has them. Drafts that depend on what stands are a function: it is
    * asked when the touches before are kept.
    */
-  write(club: string, deed: Deed, drafts: Draft[] | (() => Draft[]), more: { undoes?: string; kept?: Record<string, unknown> } = {}): Promise<Entry[]> {
+  write(club: string, deed: Deed, drafts: Draft[] | (() => Draft[]), more: More = {}): Promise<Entry[]> {
     const done = this.queue.then(() => {
       const ready = typeof drafts === "function" ? drafts() : drafts;
       return ready.length > 0 ? this.writeNow(club, deed, ready, more) : [];
@@ -113,7 +141,7 @@ export class Book {
     return done;
   }
 
-  private async writeNow(club: string, deed: Deed, drafts: Draft[], more: { undoes?: string; kept?: Record<string, unknown> }) {
+  private async writeNow(club: string, deed: Deed, drafts: Draft[], more: More) {
     const at = new Date(this.now()).toISOString();
     const touch = this.id();
     const heads = new Map<string, string[]>();
@@ -123,13 +151,19 @@ export class Book {
       heads.set(thing, [id]);
       return { club, deed, touch, entry: { id, phone: this.phone, at, by, kind, thing, set, over }, ...(more.undoes && { undoes: more.undoes }) };
     });
-    const shelf = this.shelves.transaction(["entries", "kept"], "readwrite", { durability: "strict" });
-    const [seqs] = await Promise.all([
+    const { picture } = more;
+    const shelf = this.shelves.transaction(["entries", "kept", "pictures"], "readwrite", { durability: "strict" });
+    const [, seqs] = await Promise.all([
+      picture && shelf.objectStore("pictures").add(picture), // first: what is too large leaves nothing behind
       Promise.all(rows.map((row) => shelf.objectStore("entries").add(row as Row))),
       ...Object.entries(more.kept ?? {}).map(([key, value]) => shelf.objectStore("kept").put(value, key)),
       shelf.done,
     ]);
     for (const [key, value] of Object.entries(more.kept ?? {})) this.kept.set(key, value);
+    if (picture) {
+      this.pictures += 1;
+      this.unsent.add(picture.photo);
+    }
     rows.forEach((row, place) => {
       this.rows.push({ ...row, seq: seqs[place] as number });
       this.index(row.entry);
@@ -208,6 +242,29 @@ export class Book {
   /** Rows that the server has neither kept nor refused. */
   waiting(): Row[] {
     return this.rows.filter((row) => !this.acknowledged.has(row.entry.id));
+  }
+
+  /** Photos whose pictures are only here. One that was taken out before it was sent stays here. */
+  picturesWaiting(): string[] {
+    return [...this.unsent].filter((photo) => this.thing(photo)?.values.removed !== true);
+  }
+  async picture(photo: string): Promise<Picture | undefined> {
+    const shelf = this.shelves.transaction("pictures");
+    const [found] = await Promise.all([shelf.store.get(photo), shelf.done]);
+    return found;
+  }
+  async pictureKept({ waits: _, ...picture }: Picture): Promise<void> {
+    await this.shelves.put("pictures", { ...picture, kept: this.now() });
+    this.unsent.delete(picture.photo);
+    this.changed();
+  }
+  /** Lets the pictures go that the server had kept before that time. */
+  async letPicturesGo(before: number): Promise<void> {
+    const shelf = this.shelves.transaction("pictures", "readwrite");
+    const drop = async (photos: string[]) => (await Promise.all(photos.map((photo) => shelf.store.delete(photo)))).length;
+    const old = shelf.store.index("kept").getAllKeys(IDBKeyRange.upperBound(before));
+    const [dropped] = await Promise.all([old.then(drop), shelf.done]);
+    this.pictures -= dropped;
   }
 
   watch(watcher: () => void): () => void {

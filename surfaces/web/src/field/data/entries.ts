@@ -1,6 +1,6 @@
 import type { Mark } from "../core_types";
 
-export type Kind = "visit" | "roll" | "total" | "reading" | "work";
+export type Kind = "visit" | "roll" | "total" | "reading" | "work" | "photo";
 export type Direction = "out" | "back";
 export type Fields = Record<string, unknown>;
 
@@ -21,7 +21,7 @@ export interface Entry {
 /** What the person did, so that it can be named when it is taken back. */
 export type Deed =
   | "start" | "release" | "bobble" | "chatter" | "snake" | "stop" | "score" | "marks"
-  | "distance" | "total" | "conditions" | "note" | "finish" | "reading" | "work" | "undo" | "solve" | "remove" | "when";
+  | "distance" | "total" | "conditions" | "note" | "finish" | "reading" | "work" | "photo" | "undo" | "solve" | "remove" | "when";
 
 /** An entry as the journal holds it; everything beside `entry` stays on the phone. */
 export interface Row {
@@ -80,5 +80,17 @@ export interface TotalFields {
   direction?: Direction;
   total?: number | null;
   total_of?: number | null;
+  removed?: boolean | null;
+}
+
+export interface PhotoFields {
+  /** the visit it was taken at, or else the work it shows */
+  visit?: string;
+  work?: string;
+  taken?: string;
+  /** of the picture's bytes */
+  sha256?: string;
+  bytes?: number;
+  note?: string | null;
   removed?: boolean | null;
 }

@@ -29,12 +29,14 @@ const Bars = () => (
 /** Where everything that was written stands, on every page. */
 function Standing() {
   const { book, sync, words } = useField();
-  const waiting = book.waiting().length;
+  const entries = book.waiting().length;
+  const pictures = book.picturesWaiting().length;
+  const waiting = entries + pictures;
   const refused = refusals(book, sync.onTheirWay);
   const [sign, text] =
     refused > 0 ? ["refused", words.kept.refusedCount(refused)]
     : sync.state === "sending" && waiting > 0 ? ["sent", words.kept.sending]
-    : waiting > 0 ? ["kept", words.kept.waiting(waiting)]
+    : waiting > 0 ? ["kept", entries > 0 ? words.kept.waiting(entries) : words.kept.photos(pictures)]
     : ["accepted", words.kept.all];
   return (
     <button class={`standing ${sign}`} onClick={() => go("kept")}>

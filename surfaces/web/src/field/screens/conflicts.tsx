@@ -8,10 +8,11 @@ import type { Thing } from "../data/fold";
 export function Conflicts() {
   const { book, act, words, club, prefs } = useField();
   const { length } = useShown();
-  const torn = (["visit", "roll", "total", "reading", "work"] as const).flatMap((kind) => book.things(kind)).filter((thing) => thing.conflicts.length > 0);
+  const torn = (["visit", "roll", "total", "reading", "work", "photo"] as const).flatMap((kind) => book.things(kind)).filter((thing) => thing.conflicts.length > 0);
   if (torn.length === 0) return null;
   const where = (thing: Thing) => {
-    const visit = thing.kind === "roll" || thing.kind === "total" ? book.thing(String(thing.values.visit)) : thing;
+    const owner = thing.values.visit ?? thing.values.work;
+    const visit = owner ? book.thing(String(owner)) : thing;
     const green = greenName(club, String(visit?.values.green ?? ""));
     const ball = thing.kind === "roll" ? ` · ${thing.values.direction === "back" ? words.backWay : words.out} ${String(thing.values.order ?? "")}` : "";
     return `${green}${ball}`;

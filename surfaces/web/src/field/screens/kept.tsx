@@ -14,13 +14,14 @@ import { greenName } from "./title";
 
 /** Where everything written on this phone stands. */
 export function Kept() {
-  const { book, sync, acts, words, club } = useField();
+  const { book, sync, acts, act, words, club } = useField();
   const w = words.kept;
   const { number } = useShown();
   const [room, setRoom] = useState<Room>();
   const update = useUpdate();
   useEffect(() => void askForRoom().then(setRoom), []);
   const lines = visitLines(book, sync.onTheirWay);
+  const pictures = book.picturesWaiting().length;
   const refused = [...book.acknowledged.values()].some((one) => !one.kept);
   return (
     <Frame title={w.title} back class="kept" end={<button class="go" onClick={() => sync.run()}>{sync.state === "sending" ? w.sending : w.send}</button>}>
@@ -28,6 +29,7 @@ export function Kept() {
       <p class="lead" role="status">
         {sync.state === "offline" ? w.offline : sync.state === "refused" ? `${w.refusedAll} ${sync.reason}` : sync.lastDone ? w.lastDone(timeOf(sync.lastDone)) : w.never}
       </p>
+      {pictures > 0 && <p class="notice">{w.photos(pictures)}</p>}
       <Skew />
       <Insecure />
       {update && (
@@ -41,7 +43,7 @@ export function Kept() {
       <ul class="visits">{lines.map((line) => <VisitItem key={line.visit} line={line} />)}</ul>
       <Loose />
       {refused && <button class="wide" onClick={async () => (await book.forgetRefusals(), void sync.run())}>{w.retry}</button>}
-      {club && <button class="wide" onClick={() => void handOver(handOverFile(book, club.club.id, Date.now()))}>{w.share}</button>}
+      {club && <button class="wide" onClick={() => act(async () => handOver(await handOverFile(book, club.club.id, Date.now())))}>{w.share}</button>}
       <a class="wide" href="raw.html">{w.raw}</a>
       {/* Only Safari on a phone tells whether it was opened from the home screen. */}
       {(navigator as { standalone?: boolean }).standalone === false && <p class="notice">{w.homeScreen}</p>}

@@ -1,5 +1,5 @@
 import type { Row } from "../data/entries";
-import { useField, useShown } from "../field";
+import { go, useField, useShown } from "../field";
 
 /** Readings and works of this phone, newest first; what was wrong is taken out and written anew. */
 export function Loose() {
@@ -33,6 +33,7 @@ export function Loose() {
               <strong class={`state ${state}`}>{w.states[state]}</strong>
               <span>{greens} · {values.day ? day(String(values.day)) : ""} {String(values.at ?? "")}</span>
               {reasons.map((reason) => <small key={reason} lang="en" class="reason">{reason}</small>)}
+              {row.entry.kind === "work" && <button class="key small" onClick={() => go("photos", thing)}>{words.menu.photo}</button>}
               <button class="key small" onClick={() => act(() => acts.remove(row.club, row.entry.by, row.entry.kind as "reading" | "work", thing))}>{w.takeOut}</button>
             </li>
           );

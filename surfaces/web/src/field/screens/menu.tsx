@@ -7,7 +7,7 @@ export function Menu() {
   const { acts, words, club } = useField();
   const session = acts.session() as Session;
   const items = [
-    ["conditions", words.menu.conditions], ["note", words.menu.note], ["spots", words.menu.spots], ["when", words.menu.when], ["summary", words.go.summary],
+    ["conditions", words.menu.conditions], ["photos", words.menu.photo], ["note", words.menu.note], ["spots", words.menu.spots], ["when", words.menu.when], ["summary", words.go.summary],
     ["reading", words.menu.reading], ["work", words.menu.work], ["kept", words.menu.kept], ["settings", words.menu.settings],
   ] as const;
   return (

@@ -46,7 +46,7 @@ function Details({ kind }: { kind: WorkKind }) {
   const [lowers, setLowers] = useState<"yes" | "no" | "usual">("usual");
   const [note, setNote] = useState("");
   const [until, setUntil] = useState("");
-  const [kept, setKept] = useState(false);
+  const [kept, setKept] = useState("");
   const usually = kind.work_class === "disruptive";
   const title = words.terms[kind.name] ?? kind.title;
   const keep = async () => {
@@ -63,12 +63,13 @@ function Details({ kind }: { kind: WorkKind }) {
       club: club.club.id, day: dayOf(now), at: timeOf(now), greens, done_as: kind.name, parameters, ...(until && { until }),
       ...(lowers !== "usual" && { disruptive: lowers === "yes" }), ...(note.trim() && { note: note.trim() }),
     };
-    if (await act(() => acts.work(club.club.id, prefs.observer, set))) setKept(true);
+    await act(async () => setKept(await acts.work(club.club.id, prefs.observer, set)));
   };
   if (kept) {
     return (
       <Frame title={title} end={<button class="go" onClick={() => go(acts.session() ? "visit" : "home")}>{words.done}</button>}>
         <p class="lead strong" role="status">{words.work.kept}</p>
+        <button class="wide" onClick={() => go("photos", kept)}>{words.menu.photo}</button>
       </Frame>
     );
   }

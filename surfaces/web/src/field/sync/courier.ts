@@ -51,7 +51,7 @@ export function keepSending(book: Book, sync: Sync, around: Surroundings): () =>
   });
   const forget = around.watch(() => {
     if (!around.seen() || !around.online()) {
-      if (book.waiting().length > 0) around.sendLater();
+      if (book.waiting().length + book.picturesWaiting().length > 0) around.sendLater();
       return;
     }
     failures = 0;

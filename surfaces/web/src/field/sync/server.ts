@@ -14,12 +14,14 @@ export interface HandOver {
   phone: string;
   sent_at: string;
   entries: Entry[];
+  /** only in a file */
+  photos?: { photo: string; jpeg: string }[];
 }
 export interface Receipt {
   kept: string[];
   refused: { id: string; problem: Problem }[];
   visits: { visit: string; state: "accepted" | "refused" | "open"; problems: string[]; conflicts: number }[];
-  /** readings and works; a server that names none has refused none */
+  /** readings, works and photos; a server that names none has refused none */
   others?: { thing: string; state: "accepted" | "refused" | "open"; problems: string[]; conflicts: number }[];
   server_time: string;
 }
@@ -35,6 +37,8 @@ export interface Server {
   club(id: string, tag: string | undefined): Promise<{ club: Club; tag: string | undefined } | "same">;
   send(club: string, body: HandOver): Promise<Receipt>;
   entries(club: string, since: number, limit: number): Promise<{ entries: Entry[]; next: number }>;
+  /** resolves when the picture is on the server's disk */
+  picture(club: string, photo: string, bytes: ArrayBuffer): Promise<void>;
 }
 
 async function packed(text: string): Promise<{ body: BodyInit; headers: Record<string, string> }> {
@@ -44,8 +48,8 @@ async function packed(text: string): Promise<{ body: BodyInit; headers: Record<s
   return { body: await new Response(stream).blob(), headers: { ...headers, "Content-Encoding": "gzip" } };
 }
 
-async function answer(path: string, options: RequestInit = {}): Promise<Response> {
-  const found = await fetch(new URL(`/api/v1/${path}`, location.origin), { cache: "no-store", ...options, signal: AbortSignal.timeout(30_000) });
+async function answer(path: string, options: RequestInit = {}, wait = 30_000): Promise<Response> {
+  const found = await fetch(new URL(`/api/v1/${path}`, location.origin), { cache: "no-store", ...options, signal: AbortSignal.timeout(wait) });
   if (found.ok || found.status === 304) return found;
   const said = (await found.json().catch(() => undefined)) as Problem | undefined;
   const sentence = said?.sentence ?? `${found.status}`;
@@ -70,5 +74,8 @@ export const httpServer: Server = {
   },
   async entries(club, since, limit) {
     return (await answer(`clubs/${encodeURIComponent(club)}/entries?since=${since}&limit=${limit}`)).json() as Promise<{ entries: Entry[]; next: number }>;
+  },
+  async picture(club, photo, bytes) {
+    await answer(`clubs/${encodeURIComponent(club)}/photos/${photo}`, { method: "PUT", body: bytes, headers: { "Content-Type": "image/jpeg" } }, 180_000);
   },
 };

@@ -52,6 +52,8 @@ export class Sync {
         await this.fetchClub(club);
         await this.fetchEntries(club);
       }
+      // Records first: a picture takes as long as a hundred of them.
+      if (this.book.pictures > 0) await (await import("./pictures")).sendPictures(this.book, this.server, this.now());
       this.lastDone = this.now();
       this.set("idle");
     } catch (error) {

@@ -54,6 +54,28 @@ const baizeSend = (() => {
     return receipt.kept.length + receipt.refused.length > 0;
   }
 
+  const keptByServer = async (shelves, photo, rows) => {
+    const own = rows.filter((row) => row.entry.thing === photo);
+    const said = await Promise.all(own.map((row) => promised(shelves.transaction("acknowledged").objectStore("acknowledged").get(row.entry.id))));
+    // One that was taken out here is left to the page: it may never leave the phone.
+    return own.length > 0 && said.every((one) => one && one.kept) && !own.some((row) => row.entry.set.removed);
+  };
+
+  /** Pictures whose entries the server has; one that it refuses is left for the page to tell of. */
+  async function sendPictures(shelves) {
+    if (!shelves.objectStoreNames.contains("pictures")) return;
+    const shelf = (way) => shelves.transaction("pictures", way).objectStore("pictures");
+    const rows = await promised(shelves.transaction("entries").objectStore("entries").getAll());
+    for (const photo of await promised(shelf("readonly").index("waits").getAllKeys())) {
+      if (!(await keptByServer(shelves, photo, rows))) continue;
+      const { waits, ...picture } = await promised(shelf("readonly").get(photo));
+      const address = new URL(`/api/v1/clubs/${encodeURIComponent(picture.club)}/photos/${photo}`, self.location.origin);
+      const answer = await fetch(address, { method: "PUT", body: picture.bytes, headers: { "Content-Type": "image/jpeg" } });
+      if (answer.status === 408 || answer.status === 429 || answer.status >= 500) throw new Error(`${answer.status}`);
+      if (answer.ok) await promised(shelf("readwrite").put({ ...picture, kept: Date.now() }));
+    }
+  }
+
   return async () => {
     const shelves = await opened();
     if (!shelves) return;
@@ -66,6 +88,7 @@ const baizeSend = (() => {
           if (!(await sent(shelves, phone, club, own.slice(at, at + batch)))) break;
         }
       }
+      await sendPictures(shelves);
     } finally {
       shelves.close();
     }

@@ -54,6 +54,9 @@ export class PlayPhone {
     must(this.seen, ids.slice(0, this.seen.length), "the journal only grows");
     for (const entry of this.answered) must(entry, book.rows.find((row) => row.entry.id === entry.id)?.entry, "what was answered is kept");
     this.wholeTouches();
+    for (const { entry } of book.rows) {
+      if (entry.kind === "photo" && entry.set.sha256) must(true, (await book.picture(entry.thing)) !== undefined, "the picture of an entry that is kept");
+    }
     book.watch(() => this.look());
     this.sync.watch(() => this.look());
     if (!book.get("clubs")) await keepClub(book, { club, at: 0 }).catch(() => undefined);

@@ -2,7 +2,8 @@ import { isDeepStrictEqual } from "node:util";
 import type { Club } from "../../../src/field/data/club";
 import type { Entry, Row } from "../../../src/field/data/entries";
 import { foldThing } from "../../../src/field/data/fold";
-import type { HandOver, Receipt, Server } from "../../../src/field/sync/server";
+import { sha256 } from "../../../src/field/photos/sha256";
+import { Refused, type HandOver, type Receipt, type Server } from "../../../src/field/sync/server";
 
 export const club: Club = { club: { id: "c", name: "C" }, greens: [], observers: [] };
 
@@ -23,6 +24,8 @@ export const fates: Fate[] = ["well", "well", "lost", "answer lost", "twice", "l
 /** A club's server as docs/howto/phone_file.md describes it, the simplest that keeps to it. */
 export class ModelServer {
   readonly disk = new Map<string, Entry>();
+  /** checksums of pictures by photo */
+  readonly pictures = new Map<string, string>();
   /** ids in the order in which they were first written down */
   readonly arrivals: string[] = [];
   private readonly onTheWay: HandOver[] = [];
@@ -49,6 +52,14 @@ export class ModelServer {
     return all;
   }
 
+  /** Nothing but the picture that an entry has told of. */
+  private keepPicture(photo: string, bytes: ArrayBuffer): void {
+    const sum = sha256(new Uint8Array(bytes));
+    const told = [...this.disk.values()].some(({ thing, set }) => thing === photo && set.sha256 === sum);
+    if (!told) throw new Refused("no such photo, or not as told");
+    this.pictures.set(photo, sum);
+  }
+
   /** What was held up arrives, in whatever order. */
   deliver(chance: (below: number) => number): void {
     while (this.onTheWay.length > 0) this.keep(this.onTheWay.splice(chance(this.onTheWay.length), 1)[0] as HandOver);
@@ -70,6 +81,14 @@ export class ModelServer {
           const ids = this.arrivals.slice(since, since + limit);
           return { entries: ids.map((id) => this.disk.get(id) as Entry), next: since + ids.length };
         }),
+      picture: async (_, photo, bytes) => {
+        const way = fate();
+        await turns(wait());
+        if (way === "lost" || way === "late") throw new TypeError("Failed to fetch");
+        if (way === "twice") this.keepPicture(photo, bytes);
+        this.keepPicture(photo, bytes);
+        if (way === "answer lost") throw new TypeError("Failed to fetch");
+      },
       send: async (_, body) => {
         const way = fate();
         await turns(wait());
