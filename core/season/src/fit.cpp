@@ -14,8 +14,9 @@
 namespace baize::season {
 namespace {
 
-constexpr double kSearchShare = 0.4; ///< of a fit's time, about
-constexpr double kLeastDepth = 0.3;  ///< points: a method's depths scatter at least as this one's
+constexpr double kSearchShare = 0.4;                        ///< of a fit's time, about
+constexpr std::uint64_t kMethodStreams = 1'000'000'000'000; ///< apart from those of draws and paths
+constexpr double kLeastDepth = 0.3; ///< points: a method's depths scatter at least as this one's
 
 /// The scale of a method's depths, from a first look at the beliefs' own parameters.
 std::vector<double> typical_depths(const Model& model, const Priors& priors,
@@ -68,6 +69,29 @@ template <class Value> Estimate over_draws(const SeasonFit& fit, const Value& va
   return estimate_of(std::move(all));
 }
 
+template <class Value> Estimate over(const std::vector<double>& draws, const Value& value) {
+  std::vector<double> all;
+  all.reserve(draws.size());
+  for (const double draw : draws) {
+    all.push_back(value(draw));
+  }
+  return estimate_of(std::move(all));
+}
+
+/// Rates that the works of a method have on the mean. The likelihood lets its n
+/// losses share one rate; as they scatter about it by log_rate_within, their mean
+/// is off by that over the root of n.
+std::vector<double> method_rates(const SeasonFit& fit, std::size_t method, int losses) {
+  const double off = fit.options.priors.log_rate_within / std::sqrt(std::max(losses, 1));
+  std::vector<double> rates;
+  rates.reserve(fit.draws.size());
+  for (std::size_t i = 0; i < fit.draws.size(); ++i) {
+    stats::Random random(fit.options.seed, kMethodStreams * (method + 1) + i);
+    rates.push_back(fit.draws[i].parameters.rate[method] * std::exp(off * random.normal()));
+  }
+  return rates;
+}
+
 void put_methods(SeasonFit& fit, const ParameterScale& scale) {
   const auto first =
       fit.posterior.shared.size() - static_cast<Eigen::Index>(fit.model.methods.size());
@@ -85,12 +109,11 @@ void put_methods(SeasonFit& fit, const ParameterScale& scale) {
     }
     method.work_days = static_cast<int>(days.size());
     const auto at = static_cast<Eigen::Index>(m);
+    const std::vector<double> rates = method_rates(fit, m, method.losses);
     method.depth = over_draws(fit, [&](const Draw& draw) { return draw.shared(first + at); });
-    method.rate = over_draws(fit, [&](const Draw& draw) { return draw.parameters.rate[m]; });
-    method.half_life =
-        over_draws(fit, [&](const Draw& draw) { return std::log(2.0) / draw.parameters.rate[m]; });
-    const Estimate logs =
-        over_draws(fit, [&](const Draw& draw) { return std::log(draw.parameters.rate[m]); });
+    method.rate = over(rates, [](double rate) { return rate; });
+    method.half_life = over(rates, [](double rate) { return std::log(2.0) / rate; });
+    const Estimate logs = over(rates, [](double rate) { return std::log(rate); });
     method.rate_determined = logs.standard_error < 0.8 * scale.sd(4 + at);
     fit.methods.push_back(std::move(method));
   }

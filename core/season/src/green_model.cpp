@@ -1,7 +1,8 @@
 #include "green_model.h"
 
 #include "baize/green/roll_score.h"
-#include "columns.h"
+#include "baize/season/bounded_score.h"
+#include "weigh.h"
 
 #include <algorithm>
 #include <cmath>
@@ -10,7 +11,9 @@
 namespace baize::season {
 namespace {
 
-constexpr double kNotYet = -1; ///< growth-days of a loss that has not come
+constexpr double kNotYet = -1;   ///< growth-days of a loss that has not come
+constexpr double kHighest = 8.5; ///< a run's mean up to which 10 cuts next to nothing off
+constexpr double kLowest = 2.5;
 
 struct Seen {
   const green::Visit* visit = nullptr;
@@ -48,37 +51,45 @@ double played(const Seen& seen, const Options& options) {
   return std::clamp(minutes / (60 * options.play_hours), 0.0, 1.0);
 }
 
-void scatter_of(const green::Run& run, RollScatter& scatter) {
+/// Sums over the scored rolls of a run.
+struct Rolls {
+  int scored = 0;
   double sum = 0;
   double squares = 0;
-  int rolls = 0;
+  int at_ten = 0;
+  int at_one = 0;
+};
+
+Rolls rolls_of(const green::Run& run) {
+  Rolls rolls;
   for (const green::Roll& roll : run.rolls) {
     if (roll.score) {
-      sum += *roll.score;
-      squares += static_cast<double>(*roll.score) * *roll.score;
-      ++rolls;
+      ++rolls.scored;
+      rolls.sum += *roll.score;
+      rolls.squares += static_cast<double>(*roll.score) * *roll.score;
+      rolls.at_ten += *roll.score == kTop ? 1 : 0;
+      rolls.at_one += *roll.score == kBottom ? 1 : 0;
     }
   }
-  if (rolls > 1) {
-    scatter.squares += squares - sum * sum / rolls;
-    scatter.rolls += rolls;
-    ++scatter.runs;
-  }
+  return rolls;
 }
 
-/// What differs within looks.
-void look_within(GreenModel& model) {
-  for (Eigen::Index r = 0; r < model.run_share.rows() && model.run_share.cols() > 0; ++r) {
-    const auto look = static_cast<Eigen::Index>(model.runs[static_cast<std::size_t>(r)].look);
-    const double apart = (model.run_share.row(r) - model.share.row(look)).cwiseAbs().maxCoeff();
-    model.split = model.split || apart > 1e-9;
+void add_scatter(const Rolls& rolls, Scatter& scatter) {
+  if (rolls.scored < 2) {
+    return;
   }
-  model.within = within_lines(model);
-  for (const RunMean& run : model.runs) {
-    model.log_rolls -= std::log(run.rolls);
-  }
-  for (const Look& look : model.looks) {
-    model.log_rolls += std::log(look.rolls);
+  const double mean = rolls.sum / rolls.scored;
+  RollScatter& to = mean >= kLowest && mean <= kHighest ? scatter.inside : scatter.outside;
+  to.add({rolls.squares - rolls.sum * mean, rolls.scored, 1});
+}
+
+/// Of a run of which only the total is known, all that a total can tell.
+void put_bounds(RunMean& run, const Rolls& rolls) {
+  run.at_ten = rolls.at_ten;
+  run.at_one = rolls.at_one;
+  if (rolls.scored == 0) {
+    run.at_ten = run.score == kTop ? static_cast<int>(run.scored) : 0;
+    run.at_one = run.score == kBottom ? static_cast<int>(run.scored) : 0;
   }
 }
 
@@ -88,7 +99,7 @@ class Gathering {
   Gathering(GreenModel& model, const std::vector<TimedLoss>& losses, const GrowthCurve& curve)
       : model_(model), losses_(losses), curve_(curve) {}
 
-  void add(const Seen& seen, const green::Green& green, Look look, RollScatter& scatter) {
+  void add(const Seen& seen, const green::Green& green, Look look, Scatter& scatter) {
     const std::size_t place = model_.looks.size();
     std::vector<double> since;
     for (const TimedLoss& loss : losses_) {
@@ -96,27 +107,26 @@ class Gathering {
                           ? curve_.between(loss.loss.last, seen.visit->day)
                           : kNotYet);
     }
-    double total = 0;
     for (const green::Run& run : seen.visit->runs) {
       const auto sum = green::score_sum(run);
       if (!sum) {
         continue;
       }
-      scatter_of(run, scatter);
+      const Rolls single = rolls_of(run);
+      add_scatter(single, scatter);
       const std::string line =
           run.spot + (run.direction == green::Direction::out ? " out" : " back");
       const double rolls = sum->rolls;
-      model_.runs.push_back({place, lines_.place(line), sum->mean(), rolls});
+      model_.runs.push_back(
+          {place, lines_.place(line), sum->mean(), rolls, sum->mean(), rolls, 0, 0});
+      put_bounds(model_.runs.back(), single);
       const std::string& half = green::half_of(&green, *seen.visit, run);
       std::vector<double> share;
       for (std::size_t k = 0; k < losses_.size(); ++k) {
         share.push_back(since[k] < 0 ? 0 : half_share(model_, losses_[k].loss.half, half));
       }
       shares_.push_back(std::move(share));
-      look.rolls += rolls;
-      total += sum->total;
     }
-    look.mean = total / look.rolls;
     growth_.push_back(std::move(since));
     model_.looks.push_back(std::move(look));
   }
@@ -127,26 +137,18 @@ class Gathering {
     const auto losses = static_cast<Eigen::Index>(losses_.size());
     model_.lines = lines_.all;
     model_.growth = Eigen::MatrixXd(looks, losses);
-    model_.share = Eigen::MatrixXd::Zero(looks, losses);
     model_.run_share = Eigen::MatrixXd(runs, losses);
-    model_.line_share = Eigen::MatrixXd::Zero(looks, static_cast<Eigen::Index>(lines_.all.size()));
     for (Eigen::Index i = 0; i < looks; ++i) {
       for (Eigen::Index k = 0; k < losses; ++k) {
         model_.growth(i, k) = growth_[static_cast<std::size_t>(i)][static_cast<std::size_t>(k)];
       }
     }
     for (Eigen::Index r = 0; r < runs; ++r) {
-      const RunMean& run = model_.runs[static_cast<std::size_t>(r)];
-      const auto look = static_cast<Eigen::Index>(run.look);
-      const double weight = run.rolls / model_.looks[run.look].rolls;
-      model_.line_share(look, static_cast<Eigen::Index>(run.line)) += weight;
       for (Eigen::Index k = 0; k < losses; ++k) {
-        const double share = shares_[static_cast<std::size_t>(r)][static_cast<std::size_t>(k)];
-        model_.run_share(r, k) = share;
-        model_.share(look, k) += weight * share;
+        model_.run_share(r, k) = shares_[static_cast<std::size_t>(r)][static_cast<std::size_t>(k)];
       }
     }
-    look_within(model_);
+    weigh(model_);
   }
 
  private:
@@ -160,6 +162,12 @@ class Gathering {
 
 } // namespace
 
+void RollScatter::add(const RollScatter& more) {
+  squares += more.squares;
+  rolls += more.rolls;
+  runs += more.runs;
+}
+
 double half_share(const GreenModel& green, const std::string& loss_half, const std::string& half) {
   if (loss_half.empty() || loss_half == half) {
     return 1;
@@ -172,7 +180,7 @@ double half_share(const GreenModel& green, const std::string& loss_half, const s
 
 GreenModel gather_green(const green::Records& records, const green::Green& green,
                         units::Period days, const GrowthCurve& curve, const Options& options,
-                        Names& observers, Names& methods, RollScatter& scatter, int& unclear) {
+                        Names& observers, Names& methods, Scatter& scatter, int& unclear) {
   GreenModel model;
   model.green = green.id;
   model.halves = green.halves;

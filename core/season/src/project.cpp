@@ -1,12 +1,14 @@
 #include "baize/season/project.h"
 
 #include "baize/recovery/ledger.h"
+#include "baize/season/bounded_score.h"
 #include "baize/units/number.h"
 #include "level_path.h"
 #include "work_estimates.h"
 
 #include <algorithm>
 #include <cmath>
+#include <map>
 
 namespace baize::season {
 namespace {
@@ -28,7 +30,8 @@ class Projection {
  public:
   Projection(const SeasonFit& fit, const green::Records& records, std::size_t place,
              const std::string& half, units::Period period, int forecast_days)
-      : fit_(fit), green_(fit.model.greens[place]), place_(place), period_(period) {
+      : fit_(fit), green_(fit.model.greens[place]), place_(place), period_(period),
+        roll_sd_(std::hypot(unrounded(fit.model.roll_sd), fit.parameters.visit_sd)) {
     const units::Day end = fit.model.record_end;
     units::Day last = std::min(period.last, end);
     if (period.holds(end)) {
@@ -39,6 +42,10 @@ class Projection {
     sums_.resize(static_cast<std::size_t>(losses_.days.days()));
     for (units::Day day = losses_.days.first; day <= losses_.days.last; ++day) {
       standards_.push_back(green::standard_on(records.standards, green_.green, day));
+      if (levels_.count(standards_.back()) == 0) {
+        levels_[standards_.back()] = level_of_score(standards_.back(), roll_sd_);
+      }
+      needed_.push_back(levels_[standards_.back()]);
     }
     const recovery::Ledger ledger = recovery::true_days(records, green_.green, period, end);
     closed_.assign(sums_.size(), false);
@@ -58,7 +65,7 @@ class Projection {
   }
 
   GreenYear run() {
-    WorkDraws works(fit_, place_, losses_, standards_);
+    WorkDraws works(fit_, place_, losses_, needed_);
     const LevelPaths paths(fit_.model, place_, losses_.days);
     for (std::size_t i = 0; i < fit_.draws.size(); ++i) {
       stats::Random random(fit_.options.seed, kPathStreams * (place_ + 1) + i);
@@ -87,7 +94,7 @@ class Projection {
       sums.score_squares += score * score;
       sums.level += level[i];
       sums.level_squares += level[i] * level[i];
-      const bool reached = score >= standards_[i];
+      const bool reached = score >= needed_[i];
       sums.reached += reached ? 1 : 0;
       true_days += reached && i < counted_ && !closed_[i] ? 1 : 0;
       if (reached && !back && static_cast<int>(i) > end) {
@@ -101,7 +108,7 @@ class Projection {
   DayEstimate day_at(std::size_t i) const {
     const auto n = static_cast<double>(fit_.draws.size());
     const DaySums& sums = sums_[i];
-    const auto within = [](double points) { return std::clamp(points, 1.0, 10.0); };
+    const auto within = [&](double points) { return bounded_score(points, roll_sd_); };
     const auto sd = [&](double sum, double squares) {
       return kNormal95 * std::sqrt(std::max(squares / n - sum / n * (sum / n), 0.0));
     };
@@ -147,7 +154,10 @@ class Projection {
   int reported_ = 0;
   LossDays losses_;
   std::vector<DaySums> sums_;
+  double roll_sd_ = 0; ///< of a roll about its day, with what its visit shares
   std::vector<double> standards_;
+  std::map<double, double> levels_; ///< of each standard
+  std::vector<double> needed_;      ///< level that rolls to the day's standard
   std::vector<bool> closed_;
   std::size_t counted_ = 0; ///< days of the ledger
   Eigen::VectorXd shares_;

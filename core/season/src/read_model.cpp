@@ -1,5 +1,6 @@
 #include "baize/recovery/work_loss.h"
 #include "baize/units/number.h"
+#include "bound.h"
 #include "green_model.h"
 
 #include <algorithm>
@@ -49,7 +50,11 @@ void put_curves(Model& model, const climate::Weather& weather, units::Period day
   }
 }
 
-void put_roll_sd(Model& model, const RollScatter& scatter) {
+void put_roll_sd(Model& model, const Scatter& all) {
+  RollScatter scatter = all.inside;
+  if (scatter.runs < kFewestRuns) {
+    scatter.add(all.outside);
+  }
   if (scatter.runs < kFewestRuns) {
     model.roll_sd = kUsualRollSd;
     model.notes.push_back("Too few single rolls were written down to see how they scatter; " +
@@ -59,6 +64,23 @@ void put_roll_sd(Model& model, const RollScatter& scatter) {
   // Whole numbers cannot scatter less than their rounding does.
   model.roll_sd = std::sqrt(std::max(scatter.squares / (scatter.rolls - scatter.runs), 1.0 / 12));
   model.roll_sd_rolls = scatter.rolls;
+}
+
+void note_bounds(Model& model) {
+  double scored = 0;
+  double at_bound = 0;
+  for (const GreenModel& green : model.greens) {
+    for (const RunMean& run : green.runs) {
+      scored += run.scored;
+      at_bound += run.at_ten + run.at_one;
+    }
+  }
+  constexpr double kMany = 0.1;
+  if (at_bound > kMany * scored) {
+    model.notes.push_back(units::write_number(at_bound) + " of " + units::write_number(scored) +
+                          " rolls were scored 10 or 1. How far beyond they were nobody wrote "
+                          "down, so good greens are known less well.");
+  }
 }
 
 bool all_equal(const Model& model) {
@@ -83,14 +105,14 @@ Model read_model(const green::Records& records, const climate::Weather& weather,
   put_curves(model, weather, days, options);
   Names observers;
   Names methods;
-  RollScatter scatter;
+  Scatter scatter;
   int unclear = 0;
   std::size_t looks = 0;
   for (const green::Green& green : records.greens) {
     const std::size_t curve = green.grass == green::Grass::warm ? 1 : 0;
     Names observers_so_far = observers;
     Names methods_so_far = methods;
-    RollScatter scatter_so_far = scatter;
+    Scatter scatter_so_far = scatter;
     GreenModel one = gather_green(records, green, days, model.curves[curve], options,
                                   observers_so_far, methods_so_far, scatter_so_far, unclear);
     one.curve = curve;
@@ -108,9 +130,6 @@ Model read_model(const green::Records& records, const climate::Weather& weather,
   }
   model.observers = observers.all;
   model.methods = methods.all;
-  for (GreenModel& green : model.greens) {
-    green.fixed = fixed_columns(green, model.observers.size());
-  }
   if (unclear > 0) {
     model.notes.push_back(
         units::write_number(unclear) +
@@ -135,6 +154,11 @@ Model read_model(const green::Records& records, const climate::Weather& weather,
     return model;
   }
   put_roll_sd(model, scatter);
+  for (GreenModel& green : model.greens) {
+    open_bounds(green, model.roll_sd);
+    green.fixed = fixed_columns(green, model.observers.size());
+  }
+  note_bounds(model);
   model.summary = stats::done();
   return model;
 }

@@ -54,12 +54,18 @@ struct Look {
   double mean = 0; ///< of all its rolls
 };
 
-/// One direction at one spot during one visit.
+/// One direction at one spot during one visit. A roll scored 10 may have been
+/// better than that, one scored 1 worse: where there are such, `mean` and `rolls`
+/// say what the run tells of a level without bounds.
 struct RunMean {
   std::size_t look = 0;
   std::size_t line = 0;
   double mean = 0;
   double rolls = 0;
+  double score = 0;  ///< mean as written down
+  double scored = 0; ///< rolls as written down
+  int at_ten = 0;    ///< of them
+  int at_one = 0;
 };
 
 /// One row a look.
