@@ -1,8 +1,10 @@
 // The contract, met by SQLite; and what can go wrong with a file on a disk.
+#include "baize/services/photos_port.h"
 #include "contract/sample_club.h"
 #include "contract/store_place.h"
 #include "database.h"
 #include "schema.h"
+#include "sha256.h"
 #include "unit/journal_samples.h"
 
 #include <fmt/format.h>
@@ -131,7 +133,8 @@ TEST_F(SqliteFile, OfVersionOneKeepsItsVisitsAndTakesSharedRolls) {
   look.read_only = true;
   EXPECT_EQ(refusal(look), "database_too_old");
   const auto store = open();
-  EXPECT_EQ(number("PRAGMA user_version"), 4);
+  EXPECT_EQ(number("PRAGMA user_version"),
+            static_cast<std::int64_t>(store_sqlite::migrations().size()));
   auto records = store->load("sample").value();
   ASSERT_EQ(records.visits.size(), 1U);
   EXPECT_EQ(records.visits[0].note, "dew gone");
@@ -150,6 +153,8 @@ TEST_F(SqliteFile, RefusesToChangeOrRemoveRawRows) {
   ASSERT_TRUE(store->keep_weather("heath", sample_weather(), author()));
   ASSERT_TRUE(store->keep_entries("heath", {journal_test::visit(1, journal_test::visit_fields())},
                                   author(), [](const auto&) { return services::Decision{}; }));
+  ASSERT_TRUE(store->photos()->keep_picture("heath", journal_test::id(1),
+                                            store_sqlite::sha256("picture"), "picture", author()));
   for (const std::string& table : store_sqlite::raw_tables()) {
     const std::string column =
         Connection(path(), SQLITE_OPEN_READONLY, 0)
