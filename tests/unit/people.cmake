@@ -9,7 +9,7 @@ baize_test(NAME api_people_test
                    ${CMAKE_SOURCE_DIR}/tests/attack/fortress.cpp
                    ${CMAKE_CURRENT_LIST_DIR}/api_fakes.cpp ${CMAKE_CURRENT_LIST_DIR}/api_club.cpp
                    ${CMAKE_CURRENT_LIST_DIR}/api_contract.cpp
-           USES api store_sqlite sheets weather_files PARTS yaml-cpp)
+           USES api store_sqlite sheets weather_files pictures PARTS yaml-cpp OpenSSL::Crypto)
 baize_test(NAME cli_people_test
            SOURCES ${CMAKE_CURRENT_LIST_DIR}/cli_people_test.cpp ${people_world}
            USES cli store_sqlite)
