@@ -96,7 +96,7 @@ TEST_F(CliPhotos, APictureThatIsNoneIsToldAndTheRestIsKept) {
   ASSERT_EQ(run({"photos", "--out", folder_.file("out")}), 0) << err_;
   EXPECT_EQ(files("out"),
             (std::set<std::string>{"2026-05-03_7_" + kSecond + ".jpg", "photos.csv"}));
-  EXPECT_NE(out_.find("1 photos written to"), std::string::npos);
+  EXPECT_NE(out_.find("1 photo written to"), std::string::npos);
   EXPECT_NE(out_.find("1 are still on their phones"), std::string::npos);
   const std::string list = contract::bytes_of(folder_.file("out/photos.csv"));
   EXPECT_EQ(list.substr(0, list.find("\r\n")),

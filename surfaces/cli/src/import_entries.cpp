@@ -43,6 +43,11 @@ void add_outcome(Table& table, const services::ThingOutcome& one) {
              cell(why)});
 }
 
+/// ", 2 photos", where there are any.
+std::string and_photos(std::size_t photos) {
+  return photos == 0 ? "" : ", " + std::to_string(photos) + (photos == 1 ? " photo" : " photos");
+}
+
 void print_receipt(Session& session, const services::HandInReceipt& receipt, std::size_t photos) {
   if (session.shape() == Shape::json) {
     session.print(answers::to_json(receipt, session.ports.now));
@@ -64,8 +69,8 @@ void print_receipt(Session& session, const services::HandInReceipt& receipt, std
     out << units::remark_sentence(remark) << '\n';
   }
   out << "Kept in " << session.database_path() << ": " << receipt.kept.size() << " entries"
-      << (photos > 0 ? ", " + std::to_string(photos) + " photos" : "") << "; "
-      << receipt.records.added << " records new, " << receipt.records.corrected << " corrected.\n";
+      << and_photos(photos) << "; " << receipt.records.added << " records new, "
+      << receipt.records.corrected << " corrected.\n";
 }
 
 bool all_well(const services::HandInReceipt& receipt) {
@@ -119,8 +124,8 @@ void say_only(Session& session, const entries_json::Package& package) {
   for (const entries_json::Unread& unread : package.unread) {
     session.out << units::sentence(unread.problem) << '\n';
   }
-  session.out << package.entries.size() << " entries and " << package.pictures.size()
-              << " photos can be read, " << package.unread.size()
+  session.out << package.entries.size() << " entries" << and_photos(package.pictures.size())
+              << " can be read, " << package.unread.size()
               << " cannot. Nothing was kept, as you asked.\n";
 }
 

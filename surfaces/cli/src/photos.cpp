@@ -153,8 +153,8 @@ void write_photos(Session& session, const PhotosOptions& options) {
   const auto missing = std::count_if(photos->begin(), photos->end(),
                                      [](const services::PhotoLine& line) { return !line.here; });
   std::ostream& out = session.shape() == Shape::csv ? session.err : session.out;
-  out << static_cast<std::int64_t>(photos->size()) - missing << " photos written to "
-      << options.folder;
+  const auto written = static_cast<std::int64_t>(photos->size()) - missing;
+  out << written << (written == 1 ? " photo" : " photos") << " written to " << options.folder;
   out << (missing > 0 ? "; " + std::to_string(missing) + " are still on their phones.\n" : ".\n");
 }
 
