@@ -5,5 +5,5 @@ export default defineConfig({
   esbuild: { jsx: "automatic", jsxImportSource: "preact" },
   resolve: { alias: [{ find: /^baize-core\.wasm/, replacement: coreModule() }] },
   server: { fs: { allow: [".", "../../build"] } },
-  test: { include: ["test/**/*.test.ts"], environment: "node" },
+  test: { include: ["test/**/*.test.ts"], setupFiles: ["test/node_18.ts"], environment: "node" },
 });
