@@ -20,19 +20,27 @@ double log_cdf(double z) {
   return std::log(std::max(stats::normal_cdf(z), 1e-300));
 }
 
-/// Of the level, on a grid; the greatest is put to 0 before it is raised.
-double log_likelihood(const RunMean& run, double level, double sd) {
-  const double inner = run.scored - run.at_ten - run.at_one;
-  const double whole = unrounded(sd);
-  double log = run.at_ten * log_cdf((level - kInsideTop) / whole) +
-               run.at_one * log_cdf((kInsideBottom - level) / whole);
-  if (inner > 0) {
-    const double mean = (run.scored * run.score - kTop * run.at_ten - kBottom * run.at_one) / inner;
-    const double off = (mean - level) / sd;
-    log -= inner * off * off / 2;
+/// Up to a constant, as a function of the level.
+class LogLikelihood {
+ public:
+  LogLikelihood(const RunMean& run, double sd) : run_(run), sd_(sd), whole_(unrounded(sd)) {
+    inner_ = run.scored - run.at_ten - run.at_one;
+    const double inner_sum = run.scored * run.score - kTop * run.at_ten - kBottom * run.at_one;
+    mean_ = inner_ > 0 ? inner_sum / inner_ : 0;
   }
-  return log;
-}
+  double at(double level) const {
+    const double off = (mean_ - level) / sd_;
+    return run_.at_ten * log_cdf((level - kInsideTop) / whole_) +
+           run_.at_one * log_cdf((kInsideBottom - level) / whole_) - inner_ * off * off / 2;
+  }
+
+ private:
+  const RunMean& run_;
+  double sd_;
+  double whole_; ///< of rolls before they are rounded
+  double inner_; ///< rolls that are at no bound, and their mean
+  double mean_;
+};
 
 bool same_losses(const GreenModel& green, std::size_t a, std::size_t b) {
   for (Eigen::Index k = 0; k < green.growth.cols(); ++k) {
@@ -71,20 +79,20 @@ Told told_by(const RunMean& run, double sd, double near, double spread) {
     return {run.score, run.scored};
   }
   constexpr int kSteps = 400;
-  constexpr double kWide = 8; ///< of the belief, either side
-  const double step = 2 * kWide * spread / kSteps;
+  constexpr double kWide = 8; ///< spreads of the belief, either side
+  const LogLikelihood likelihood(run, sd);
+  const auto place = [](int i) { return kWide * (2.0 * i / kSteps - 1); };
   std::vector<double> logs;
-  double greatest = -HUGE_VAL;
   for (int i = 0; i <= kSteps; ++i) {
-    const double off = (i * step - kWide * spread) / spread;
-    logs.push_back(log_likelihood(run, near + off * spread, sd) - off * off / 2);
-    greatest = std::max(greatest, logs.back());
+    const double off = place(i);
+    logs.push_back(likelihood.at(near + off * spread) - off * off / 2);
   }
+  const double greatest = *std::max_element(logs.begin(), logs.end());
   double mass = 0;
   double first = 0;
   double second = 0;
   for (int i = 0; i <= kSteps; ++i) {
-    const double off = i * step - kWide * spread;
+    const double off = place(i) * spread;
     const double weight = std::exp(logs[static_cast<std::size_t>(i)] - greatest);
     mass += weight;
     first += weight * off;

@@ -20,7 +20,8 @@ struct Told {
 Told told_by(const RunMean& run, double sd, double near, double spread);
 
 /// Puts into every run that has rolls at a bound what they tell of the level.
-/// `near` is the mean of the looks around that see the same losses; three rounds.
+/// `near` is the mean of the looks around that see the same losses, taken anew
+/// after each of several rounds.
 void open_bounds(GreenModel& green, double roll_sd);
 
 } // namespace baize::season

@@ -60,20 +60,12 @@ Draw draw_effects(const Posterior& posterior, const std::vector<RateOff>& off,
   return draw;
 }
 
-template <class Value> Estimate over_draws(const SeasonFit& fit, const Value& value) {
+/// What `value` makes of each.
+template <class Items, class Value> Estimate over(const Items& items, const Value& value) {
   std::vector<double> all;
-  all.reserve(fit.draws.size());
-  for (const Draw& draw : fit.draws) {
-    all.push_back(value(draw));
-  }
-  return estimate_of(std::move(all));
-}
-
-template <class Value> Estimate over(const std::vector<double>& draws, const Value& value) {
-  std::vector<double> all;
-  all.reserve(draws.size());
-  for (const double draw : draws) {
-    all.push_back(value(draw));
+  all.reserve(items.size());
+  for (const auto& item : items) {
+    all.push_back(value(item));
   }
   return estimate_of(std::move(all));
 }
@@ -110,8 +102,8 @@ void put_methods(SeasonFit& fit, const ParameterScale& scale) {
     method.work_days = static_cast<int>(days.size());
     const auto at = static_cast<Eigen::Index>(m);
     const std::vector<double> rates = method_rates(fit, m, method.losses);
-    method.depth = over_draws(fit, [&](const Draw& draw) { return draw.shared(first + at); });
-    method.rate = over(rates, [](double rate) { return rate; });
+    method.depth = over(fit.draws, [&](const Draw& draw) { return draw.shared(first + at); });
+    method.rate = estimate_of(rates);
     method.half_life = over(rates, [](double rate) { return std::log(2.0) / rate; });
     const Estimate logs = over(rates, [](double rate) { return std::log(rate); });
     method.rate_determined = logs.standard_error < 0.8 * scale.sd(4 + at);
@@ -128,7 +120,7 @@ void put_observers(SeasonFit& fit) {
       observer.looks += static_cast<int>(std::count_if(
           green.looks.begin(), green.looks.end(), [&](const Look& l) { return l.observer == o; }));
     }
-    observer.above = over_draws(fit, [&](const Draw& draw) {
+    observer.above = over(fit.draws, [&](const Draw& draw) {
       return contrasts.row(static_cast<Eigen::Index>(o)).dot(draw.shared.head(contrasts.cols()));
     });
     fit.observers.push_back(std::move(observer));
@@ -136,12 +128,12 @@ void put_observers(SeasonFit& fit) {
 }
 
 void put_estimates(SeasonFit& fit, const ParameterScale& scale) {
-  fit.level_walk = over_draws(fit, [](const Draw& d) { return d.parameters.level_walk; });
-  fit.visit_sd = over_draws(fit, [](const Draw& d) { return d.parameters.visit_sd; });
-  fit.line_sd = over_draws(fit, [](const Draw& d) { return d.parameters.line_sd; });
-  fit.depth_spread = over_draws(fit, [](const Draw& d) { return d.parameters.depth_spread; });
+  fit.level_walk = over(fit.draws, [](const Draw& d) { return d.parameters.level_walk; });
+  fit.visit_sd = over(fit.draws, [](const Draw& d) { return d.parameters.visit_sd; });
+  fit.line_sd = over(fit.draws, [](const Draw& d) { return d.parameters.line_sd; });
+  fit.depth_spread = over(fit.draws, [](const Draw& d) { return d.parameters.depth_spread; });
   const auto play = static_cast<Eigen::Index>(fit.model.observers.size()) - 1;
-  fit.play = over_draws(fit, [&](const Draw& d) { return d.shared(play); });
+  fit.play = over(fit.draws, [&](const Draw& d) { return d.shared(play); });
   put_methods(fit, scale);
   put_observers(fit);
 }

@@ -40,12 +40,14 @@ class Projection {
     reported_ = std::max(last - period.first + 1, 0);
     losses_ = loss_days(fit.model, place, {period.first, last + kFollowed});
     sums_.resize(static_cast<std::size_t>(losses_.days.days()));
+    std::map<double, double> levels; // of each standard that some day has
     for (units::Day day = losses_.days.first; day <= losses_.days.last; ++day) {
       standards_.push_back(green::standard_on(records.standards, green_.green, day));
-      if (levels_.count(standards_.back()) == 0) {
-        levels_[standards_.back()] = level_of_score(standards_.back(), roll_sd_);
+      const auto [known, is_new] = levels.try_emplace(standards_.back());
+      if (is_new) {
+        known->second = level_of_score(known->first, roll_sd_);
       }
-      needed_.push_back(levels_[standards_.back()]);
+      needed_.push_back(known->second);
     }
     const recovery::Ledger ledger = recovery::true_days(records, green_.green, period, end);
     closed_.assign(sums_.size(), false);
@@ -156,8 +158,7 @@ class Projection {
   std::vector<DaySums> sums_;
   double roll_sd_ = 0; ///< of a roll about its day, with what its visit shares
   std::vector<double> standards_;
-  std::map<double, double> levels_; ///< of each standard
-  std::vector<double> needed_;      ///< level that rolls to the day's standard
+  std::vector<double> needed_; ///< level that rolls to the day's standard
   std::vector<bool> closed_;
   std::size_t counted_ = 0; ///< days of the ledger
   Eigen::VectorXd shares_;
