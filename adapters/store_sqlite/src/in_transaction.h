@@ -15,4 +15,9 @@ template <class T, class F> units::Result<T> told(const InTransaction& in, const
   return in([&](Connection& db) { answer = work(db); }).map([&](int) { return std::move(answer); });
 }
 
+/// The same for work that gives nothing.
+template <class F> units::Result<void> done(const InTransaction& in, const F& work) {
+  return in([&](Connection& db) { work(db); }).map([](int) {});
+}
+
 } // namespace baize::store_sqlite

@@ -19,28 +19,29 @@ class Roll : public services::PeopleStore {
         read_, [&](Connection& db) { return store_sqlite::person_named(db, name_key); });
   }
   Result<void> add_person(const services::Person& person) override {
-    return done([&](Connection& db) { store_sqlite::add_person(db, person); });
+    return done(write_, [&](Connection& db) { store_sqlite::add_person(db, person); });
   }
   Result<void> set_role(const std::string& person, const std::string& club,
                         std::optional<services::Role> role, bool keep_one) override {
-    return done([&](Connection& db) { store_sqlite::set_role(db, person, club, role, keep_one); });
+    return done(write_,
+                [&](Connection& db) { store_sqlite::set_role(db, person, club, role, keep_one); });
   }
   Result<void> remove_person(const std::string& person) override {
-    return done([&](Connection& db) { store_sqlite::remove_person(db, person); });
+    return done(write_, [&](Connection& db) { store_sqlite::remove_person(db, person); });
   }
   Result<void> set_password(const std::string& person, const std::string& hash) override {
-    return done([&](Connection& db) { store_sqlite::set_password(db, person, hash); });
+    return done(write_, [&](Connection& db) { store_sqlite::set_password(db, person, hash); });
   }
 
   Result<void> add_session(const services::SessionOf& session, const std::string& digest) override {
-    return done([&](Connection& db) { store_sqlite::add_session(db, session, digest); });
+    return done(write_, [&](Connection& db) { store_sqlite::add_session(db, session, digest); });
   }
   Result<std::optional<services::SessionFound>> session(const std::string& digest) override {
     return told<std::optional<services::SessionFound>>(
         read_, [&](Connection& db) { return find_session(db, digest); });
   }
   Result<void> seen(const std::string& session, services::Seconds at) override {
-    return done([&](Connection& db) {
+    return done(write_, [&](Connection& db) {
       db.use("UPDATE session SET seen = ? WHERE id = ?").run(at, session);
     });
   }
@@ -53,17 +54,19 @@ class Roll : public services::PeopleStore {
         write_, [&](Connection& db) { return store_sqlite::end_session(db, person, session); });
   }
   Result<void> end_session_of(const std::string& digest) override {
-    return done(
-        [&](Connection& db) { db.use("DELETE FROM session WHERE digest = ?").run(digest); });
+    return done(write_, [&](Connection& db) {
+      db.use("DELETE FROM session WHERE digest = ?").run(digest);
+    });
   }
   Result<void> tidy(services::Seconds now, services::Seconds seen_after) override {
-    return done([&](Connection& db) { tidy_people(db, now, seen_after); });
+    return done(write_, [&](Connection& db) { tidy_people(db, now, seen_after); });
   }
 
   Result<void> add_invitation(const services::Invitation& invitation, const std::string& digest,
                               int most) override {
-    return done(
-        [&](Connection& db) { store_sqlite::add_invitation(db, invitation, digest, most); });
+    return done(write_, [&](Connection& db) {
+      store_sqlite::add_invitation(db, invitation, digest, most);
+    });
   }
   Result<std::vector<services::Invitation>> invitations(const std::string& club) override {
     return told<std::vector<services::Invitation>>(
@@ -79,12 +82,12 @@ class Roll : public services::PeopleStore {
   }
   Result<void> accept(const std::string& digest, const services::Person& person, bool add,
                       services::Seconds now) override {
-    return done([&](Connection& db) { accept_invitation(db, digest, person, add, now); });
+    return done(write_, [&](Connection& db) { accept_invitation(db, digest, person, add, now); });
   }
 
   Result<void> add_link(const services::ReadingLink& link, const std::string& digest,
                         int most) override {
-    return done([&](Connection& db) { store_sqlite::add_link(db, link, digest, most); });
+    return done(write_, [&](Connection& db) { store_sqlite::add_link(db, link, digest, most); });
   }
   Result<std::vector<services::ReadingLink>> links(const std::string& club) override {
     return told<std::vector<services::ReadingLink>>(
@@ -100,11 +103,6 @@ class Roll : public services::PeopleStore {
   }
 
  private:
-  template <class F> Result<void> done(const F& work) const {
-    const auto ran = write_([&](Connection& db) { work(db); });
-    return ran ? Result<void>() : tl::unexpected(ran.error());
-  }
-
   InTransaction write_;
   InTransaction read_;
 };

@@ -8,22 +8,26 @@ namespace baize::store_sqlite {
 
 namespace {
 
+/// The first column of what a started statement finds.
+std::set<std::string> texts(Statement& row) {
+  std::set<std::string> all;
+  while (row.next()) {
+    all.insert(row.text());
+  }
+  return all;
+}
+
 /// The photos that belong or belonged to `of`, or all of them.
 std::set<std::string> photos_at(Connection& db, std::int64_t club, const std::string& of) {
-  Statement& row =
-      of.empty() ? db.use("SELECT DISTINCT thing FROM entry WHERE club = ? AND kind = 'photo'")
-                 : db.use("SELECT DISTINCT thing FROM entry WHERE club = ? AND visit = ? AND "
-                          "kind = 'photo'");
   if (of.empty()) {
+    Statement& row = db.use("SELECT DISTINCT thing FROM entry WHERE club = ? AND kind = 'photo'");
     row.start(club);
-  } else {
-    row.start(club, of);
+    return texts(row);
   }
-  std::set<std::string> photos;
-  while (row.next()) {
-    photos.insert(row.text());
-  }
-  return photos;
+  Statement& row = db.use("SELECT DISTINCT thing FROM entry WHERE club = ? AND visit = ? AND "
+                          "kind = 'photo'");
+  row.start(club, of);
+  return texts(row);
 }
 
 /// The visits and works that photos belong or belonged to.
@@ -31,11 +35,7 @@ std::set<std::string> owners(Connection& db, std::int64_t club) {
   Statement& row = db.use("SELECT DISTINCT visit FROM entry WHERE club = ? AND kind = 'photo' AND "
                           "visit IS NOT NULL");
   row.start(club);
-  std::set<std::string> all;
-  while (row.next()) {
-    all.insert(row.text());
-  }
-  return all;
+  return texts(row);
 }
 
 bool is_here(Connection& db, std::int64_t club, const std::string& photo) {

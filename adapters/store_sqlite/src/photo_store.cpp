@@ -29,12 +29,11 @@ class Album : public services::PhotoStore {
   units::Result<void> keep_picture(const std::string& club, const std::string& photo,
                                    const std::string& sha256, const std::string& content,
                                    const services::Author& author) override {
-    const auto ran = write_([&](Connection& db) {
+    return done(write_, [&](Connection& db) {
       known_club(db, club);
       Writing to(db, club, author);
       store_sqlite::keep_picture(to, photo, sha256, content);
     });
-    return ran ? units::Result<void>() : tl::unexpected(ran.error());
   }
   units::Result<std::optional<std::string>> picture(const std::string& club,
                                                     const std::string& photo) override {

@@ -31,23 +31,15 @@ Response failure(const Request& request, const std::exception& error) {
                        ""});
 }
 
-/// Works the answer out on whatever thread this runs.
-asio::awaitable<Response> answer_of(const Handler& handler, const Request& request) {
+/// Does the work on whatever thread this runs: the answer, or what keeps a request
+/// out before its body is read.
+template <class Answer>
+asio::awaitable<Answer> done(const std::function<Answer(const Request&)>& work,
+                             const Request& request) {
   try {
-    co_return handler(request);
+    co_return work(request);
   } catch (const std::exception& error) {
     co_return failure(request, error);
-  }
-}
-
-/// The refusal of a request whose body was not read, likewise.
-asio::awaitable<std::optional<Response>>
-refusal_of(const std::function<std::optional<Response>(const Request&)>& turned_away,
-           const Request& head) {
-  try {
-    co_return turned_away(head);
-  } catch (const std::exception& error) {
-    co_return failure(head, error);
   }
 }
 
@@ -242,8 +234,8 @@ asio::awaitable<std::optional<Response>> Connection::kept_out(Parser& parser,
     co_return std::nullopt;
   }
   const Request head = request_in(parser, answered);
-  co_return co_await asio::co_spawn(
-      hall_.pool.get_executor(), refusal_of(hall_.options.turned_away, head), asio::use_awaitable);
+  co_return co_await asio::co_spawn(hall_.pool.get_executor(),
+                                    done(hall_.options.turned_away, head), asio::use_awaitable);
 }
 
 /// The answer, from another thread, while this one looks whether it is waited for.
@@ -255,8 +247,8 @@ asio::awaitable<Response> Connection::worked_out(Parser& parser, Answered& answe
   const bool waits = hall_.options.waits && hall_.options.waits(request.method, request.target);
   asio::thread_pool& pool = waits ? hall_.waiting : hall_.pool;
   const Handler& handler = speaks_plainly() ? hall_.options.tls->plain : hall_.handler;
-  Response response = co_await asio::co_spawn(pool.get_executor(), answer_of(handler, request),
-                                              asio::use_awaitable);
+  Response response =
+      co_await asio::co_spawn(pool.get_executor(), done(handler, request), asio::use_awaitable);
   vigil_->over = true;
   vigil_.reset();
   stream_.socket().cancel(error);
