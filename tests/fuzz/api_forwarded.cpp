@@ -1,20 +1,10 @@
 // First line: X-Forwarded-Proto; the rest: X-Forwarded-For, which anybody may send.
 // Whatever comes, an address is told, and only a proxy here can change it.
 #include "forwarded.h"
+#include "must.h"
 
 #include <algorithm>
 #include <cstdint>
-#include <cstdlib>
-
-namespace {
-
-void must(bool good) {
-  if (!good) {
-    std::abort();
-  }
-}
-
-} // namespace
 
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
   using baize::api::forwarded;

@@ -1,22 +1,12 @@
 // The body of an import: read or refused; what is read comes back the same
 // when written and read again.
 #include "baize/api/import_body.h"
+#include "must.h"
 
 #include <nlohmann/json.hpp>
 
 #include <cstdint>
-#include <cstdlib>
 #include <string>
-
-namespace {
-
-void must(bool good) {
-  if (!good) {
-    std::abort();
-  }
-}
-
-} // namespace
 
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
   const std::string body(reinterpret_cast<const char*>(data), size);

@@ -2,11 +2,11 @@
 // tag, then the body. Whatever comes, the answer is one of the interface's own.
 #include "../unit/api_club.h"
 #include "../unit/api_fakes.h"
+#include "must.h"
 
 #include <nlohmann/json.hpp>
 
 #include <cstdint>
-#include <cstdlib>
 #include <string>
 
 namespace {
@@ -15,12 +15,6 @@ std::string line(std::string& rest) {
   const std::string one = rest.substr(0, rest.find('\n'));
   rest.erase(0, one.size() + 1);
   return one;
-}
-
-void must(bool good) {
-  if (!good) {
-    std::abort();
-  }
 }
 
 } // namespace

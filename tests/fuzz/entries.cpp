@@ -4,18 +4,12 @@
 #include "baize/entries_json/entries.h"
 
 #include "baize/journal/records.h"
+#include "must.h"
 
 #include <cstdint>
-#include <cstdlib>
 #include <string_view>
 
 namespace {
-
-void must(bool good) {
-  if (!good) {
-    std::abort();
-  }
-}
 
 void fold_both_ways(std::vector<baize::journal::Entry> entries) {
   namespace journal = baize::journal;

@@ -2,22 +2,13 @@
 // written and read again, and holds nothing that was not asked for.
 #include "baize/api/form.h"
 
+#include "must.h"
+
 #include <nlohmann/json.hpp>
 
 #include <algorithm>
 #include <cstdint>
-#include <cstdlib>
 #include <string>
-
-namespace {
-
-void must(bool good) {
-  if (!good) {
-    std::abort();
-  }
-}
-
-} // namespace
 
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
   const std::string body(reinterpret_cast<const char*>(data), size);

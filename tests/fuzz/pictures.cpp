@@ -2,21 +2,11 @@
 // refused in one sentence. What is taken ends with the end of the image, and without
 // its last byte it is none.
 #include "baize/pictures/jpeg.h"
+#include "must.h"
 
 #include <algorithm>
 #include <cstdint>
-#include <cstdlib>
 #include <string_view>
-
-namespace {
-
-void must(bool good) {
-  if (!good) {
-    std::abort();
-  }
-}
-
-} // namespace
 
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
   using namespace baize;

@@ -2,17 +2,11 @@
 
 #include "baize/weather_files/mapping.h"
 #include "baize/weather_files/reader.h"
+#include "must.h"
 
 #include <cmath>
-#include <cstdlib>
 
 namespace baize::weather_files {
-
-inline void must(bool holds) {
-  if (!holds) {
-    std::abort();
-  }
-}
 
 inline void finite(const std::optional<double>& value, double lowest, double highest) {
   must(!value || (std::isfinite(*value) && *value >= lowest && *value <= highest));
