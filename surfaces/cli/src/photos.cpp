@@ -134,8 +134,7 @@ void write_photos(Session& session, const PhotosOptions& options) {
     return session.refuse(
         {"no_such_service", "photos", "", "asked of a database that keeps photos", ""});
   }
-  const auto club =
-      options.club.empty() ? only_club(*store) : units::Result<std::string>(options.club);
+  const auto club = club_or_only(*store, options.club);
   if (!club) {
     return session.refuse(club.error());
   }

@@ -85,13 +85,17 @@ units::Result<std::string> only_club(services::Store& store) {
   return units::refuse("wrong_use_club", "--club", "", "one of " + names);
 }
 
+units::Result<std::string> club_or_only(services::Store& store, const std::string& said) {
+  return said.empty() ? only_club(store) : units::Result<std::string>(said);
+}
+
 std::optional<OpenClub> open_club(Session& session, const std::string& club) {
   OpenClub open;
   open.store = open_store(session);
   if (!open.store) {
     return std::nullopt;
   }
-  const auto id = club.empty() ? only_club(*open.store) : units::Result<std::string>(club);
+  const auto id = club_or_only(*open.store, club);
   if (!id) {
     session.refuse(id.error());
     return std::nullopt;

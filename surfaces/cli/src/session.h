@@ -55,6 +55,8 @@ struct OpenClub {
 /// The id of the only club; refuses "no_such_club", and "wrong_use_club" where there
 /// are several.
 units::Result<std::string> only_club(services::Store& store);
+/// The id that was said, whether or not such a club is there; with none the only club's.
+units::Result<std::string> club_or_only(services::Store& store, const std::string& said);
 /// Loads a club; with an empty id the only one there is. Where that fails it
 /// has refused already.
 std::optional<OpenClub> open_club(Session& session, const std::string& club);
