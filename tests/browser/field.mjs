@@ -163,3 +163,19 @@ export async function allEntries(server, club) {
     since = answer.next;
   }
 }
+
+/** The field page's worker, seen from an empty page: `letSend` tells it, as a browser would, to send what is left. */
+export async function senderOf(context, origin) {
+  const watch = await context.newPage();
+  const session = await context.newCDPSession(watch);
+  const found = new Promise((resolve) =>
+    session.on("ServiceWorker.workerRegistrationUpdated", ({ registrations }) => {
+      const own = registrations.find((one) => one.scopeURL.startsWith(origin) && !one.isDeleted);
+      if (own) resolve(own.registrationId);
+    }),
+  );
+  await session.send("ServiceWorker.enable");
+  const registrationId = await found;
+  const letSend = () => session.send("ServiceWorker.dispatchSyncEvent", { origin, registrationId, tag: "baize-entries", lastChance: false });
+  return { watch, letSend };
+}

@@ -5,7 +5,7 @@ import { createHash } from "node:crypto";
 import { mkdir } from "node:fs/promises";
 import { after, before, test } from "node:test";
 import { ask } from "./baize.mjs";
-import { firstTime, journal, killBrowser, move, ownServer, phoneIn } from "./field.mjs";
+import { firstTime, journal, killBrowser, move, ownServer, phoneIn, senderOf } from "./field.mjs";
 
 let server, phone, club;
 const looks = process.env.BAIZE_LOOKS; // a folder for pictures of the screens
@@ -272,20 +272,11 @@ test("the browser sends the picture that a closed page left", async () => {
   await take(await cameraPicture(200));
   await until("one more", async () => (await entriesOf("photo")).at(-1).thing !== newest);
   const last = (await entriesOf("photo")).at(-1);
-  const watch = await context.newPage();
-  const session = await context.newCDPSession(watch);
-  const found = new Promise((resolve) =>
-    session.on("ServiceWorker.workerRegistrationUpdated", ({ registrations }) => {
-      const own = registrations.find((one) => one.scopeURL.startsWith(server.url) && !one.isDeleted);
-      if (own) resolve(own.registrationId);
-    }),
-  );
-  await session.send("ServiceWorker.enable");
-  const registrationId = await found;
+  const { letSend } = await senderOf(context, server.url);
   const { wrong } = phone;
   await phone.page.close();
   await context.setOffline(false);
-  await session.send("ServiceWorker.dispatchSyncEvent", { origin: server.url, registrationId, tag: "baize-entries", lastChance: false });
+  await letSend();
   await until("the picture", async () => (await told(last.set.visit)).some(({ photo, here }) => photo === last.thing && here));
   assert.deepEqual(wrong, []);
 });

@@ -3,7 +3,7 @@
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
 import { ask } from "./baize.mjs";
-import { allEntries, firstTime, journal, move, ownServer, phoneIn } from "./field.mjs";
+import { allEntries, firstTime, journal, move, ownServer, phoneIn, senderOf } from "./field.mjs";
 
 let server, phone, club;
 before(async () => {
@@ -62,19 +62,10 @@ test("the browser sends what a closed page left, and the page finds it accepted"
   await context.setOffline(true);
   await visitOf(1);
   const written = await journal(phone.page);
-  const watch = await context.newPage();
-  const session = await context.newCDPSession(watch);
-  const found = new Promise((resolve) =>
-    session.on("ServiceWorker.workerRegistrationUpdated", ({ registrations }) => {
-      const own = registrations.find((one) => one.scopeURL.startsWith(server.url) && !one.isDeleted);
-      if (own) resolve(own.registrationId);
-    }),
-  );
-  await session.send("ServiceWorker.enable");
-  const registrationId = await found;
+  const { watch, letSend } = await senderOf(context, server.url);
   await phone.page.close();
   await context.setOffline(false);
-  await session.send("ServiceWorker.dispatchSyncEvent", { origin: server.url, registrationId, tag: "baize-entries", lastChance: false });
+  await letSend();
   await arrived(written.length);
   assert.deepEqual(ids(await allEntries(server, club)), ids(written));
   // Offline again: what the page shows now it can know only from the worker.
