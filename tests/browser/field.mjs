@@ -9,8 +9,11 @@ import { serve } from "./baize.mjs";
 
 const require = createRequire(new URL("../../surfaces/web/package.json", import.meta.url));
 const { chromium } = require("playwright-core");
-const run = promisify(execFile);
+export const run = promisify(execFile);
 const larch = new URL("../clubs/larch_hollow", import.meta.url).pathname;
+
+/** A new database with the club that the tests roll on. */
+export const clubIn = (database) => run(process.env.BAIZE_PROGRAM, ["import", larch, "--db", database]);
 
 /** A server with a club of its own on disk, which may be killed and started again at the same address. */
 export async function ownServer() {
@@ -18,7 +21,7 @@ export async function ownServer() {
   if (!program) throw new Error("BAIZE_PROGRAM says what to test.");
   const folder = await mkdtemp(join(tmpdir(), "baize-field-"));
   const database = join(folder, "club.sqlite3");
-  await run(program, ["import", larch, "--db", database]);
+  await clubIn(database);
   let child;
   let port = "0";
   const server = {

@@ -2,10 +2,11 @@
 // at the club exactly once, whatever is killed meanwhile.
 import assert from "node:assert/strict";
 import { createHash } from "node:crypto";
-import { mkdir } from "node:fs/promises";
+import { copyFile, mkdir, readFile, readdir } from "node:fs/promises";
+import { join } from "node:path";
 import { after, before, test } from "node:test";
 import { ask } from "./baize.mjs";
-import { firstTime, journal, killBrowser, move, ownServer, phoneIn, senderOf } from "./field.mjs";
+import { clubIn, firstTime, journal, killBrowser, move, ownServer, phoneIn, run, senderOf } from "./field.mjs";
 
 let server, phone, club;
 const looks = process.env.BAIZE_LOOKS; // a folder for pictures of the screens
@@ -147,6 +148,28 @@ test("a file that is no picture is told so, and nothing is kept of it", async ()
   await take(Buffer.from("not a picture"), "image/jpeg");
   await phone.page.getByText("That file is no picture that this phone can read.").waitFor();
   assert.equal((await pictures(phone.page)).length, 1);
+});
+
+test("the journal as it stands carries the picture to another database", async () => {
+  const { page } = phone;
+  await page.goto(`${server.url}/field/raw.html`);
+  await page.getByText(/^\d+ entries$/).waitFor();
+  const [download] = await Promise.all([page.waitForEvent("download"), page.getByRole("button", { name: "Save as a file" }).click()]);
+  const saved = join(server.folder, "journal.json");
+  await copyFile(await download.path(), saved);
+  const { photos, entries } = JSON.parse(await readFile(saved, "utf8"));
+  const [{ photo, bytes }] = await pictures(page);
+  assert.deepEqual(photos, [{ photo, jpeg: bytes.toString("base64") }]);
+  assert.deepEqual(entries, await journal(page));
+  const other = join(server.folder, "other.sqlite3");
+  const out = join(server.folder, "photos");
+  await clubIn(other);
+  await run(process.env.BAIZE_PROGRAM, ["import", saved, "--db", other]);
+  await run(process.env.BAIZE_PROGRAM, ["photos", "--db", other, "--club", club, "--out", out]);
+  const [name] = (await readdir(out)).filter((one) => one.endsWith(".jpg"));
+  assert.deepEqual(await readFile(join(out, name)), bytes);
+  await page.goto(`${server.url}/field/#photos`);
+  await page.locator(".photos li").waitFor();
 });
 
 test("the browser killed right after the touch: the photo is there again", async () => {

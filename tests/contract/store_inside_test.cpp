@@ -1,5 +1,7 @@
 // Small parts inside the SQLite store.
+#include "around.h"
 #include "kind.h"
+#include "schema.h"
 #include "sha256.h"
 
 #include <gtest/gtest.h>
@@ -38,6 +40,31 @@ TEST(Walk, NewGreensStandBesideTheirNeighbours) {
   EXPECT_EQ(merged_walk({"1", "2"}, {"1", "8", "9", "2"}), (Ids{"1", "8", "9", "2"}));
   EXPECT_EQ(merged_walk({"1", "2", "3", "4"}, {"4", "2"}), (Ids{"1", "4", "3", "2"}));
   EXPECT_EQ(merged_walk({"1", "2"}, {}), (Ids{"1", "2"}));
+}
+
+/// How SQLite would go about a query of one club and one more value, in its own words.
+std::string plan_of(Connection& db, const std::string& sql) {
+  Statement& rows = db.use("EXPLAIN QUERY PLAN " + sql);
+  rows.start(1, "2026-05-04");
+  std::string plan;
+  while (rows.next()) {
+    for (int skipped = 0; skipped < 3; ++skipped) {
+      rows.integer();
+    }
+    plan += rows.text() + "\n";
+  }
+  return plan;
+}
+
+// A club of ten years has thousands of visits; what a phone hands in touches a few.
+TEST(VisitsBeside, AreFoundWithoutWalkingThroughTheClub) {
+  Connection db(":memory:", SQLITE_OPEN_READWRITE | SQLITE_OPEN_CREATE, 0);
+  prepare(db, migrations(), true);
+  const std::string by_day = plan_of(db, visits_beside_sql(Beside::day));
+  EXPECT_EQ(by_day.find("SEARCH r USING INDEX visit_by_day (day=?)"), 0U) << by_day;
+  const std::string shared = plan_of(db, visits_beside_sql(Beside::shared_rolls));
+  EXPECT_EQ(shared.find("SEARCH r USING INDEX visit_by_shared_rolls (shared_rolls=?)"), 0U)
+      << shared;
 }
 
 TEST(Problems, OfTheDatabaseNameWhatCanBeDone) {

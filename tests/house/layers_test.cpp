@@ -5,6 +5,7 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <map>
 #include <regex>
 #include <set>
@@ -65,6 +66,16 @@ TEST(Layers, EveryLibrarySeesOnlyWhatItDeclares) {
     }
   }
   EXPECT_GT(seen, 50);
+}
+
+TEST(Layers, EveryHeaderMayBeIncludedTwice) {
+  const auto headers = house::files({"core", "services", "adapters", "surfaces", "demo"}, {".h"});
+  EXPECT_GT(headers.size(), 100U);
+  for (const auto& header : headers) {
+    const auto lines = house::lines(header);
+    const bool guarded = std::find(lines.begin(), lines.end(), "#pragma once") != lines.end();
+    EXPECT_TRUE(guarded) << house::shown(header) << " has no #pragma once";
+  }
 }
 
 TEST(Layers, StrataPointDownwards) {

@@ -1,4 +1,5 @@
 #include "baize/stats/local_level.h"
+#include "baize/stats/state_space.h"
 
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
@@ -45,6 +46,15 @@ TEST(LocalLevel, AGapIsBridgedNotMeasured) {
   EXPECT_NEAR(fit.levels[1].level, 5, 1e-12);
   EXPECT_NEAR(fit.levels[1].standard_error, std::sqrt(2.5), 1e-12);
   EXPECT_EQ(fit.values, 2);
+}
+
+// Pencil: before the first value nothing is known but what walks back from it.
+TEST(LocalLevel, BeforeTheFirstValueTheErrorGrowsBackwards) {
+  const auto fit = smooth_local_level({{-3, {}, 1}, {0, 6.0, 1}}, {0.5, 0.25});
+  ASSERT_TRUE(fit.summary.usable);
+  EXPECT_NEAR(fit.levels[0].level, 6, 1e-14);
+  EXPECT_NEAR(fit.levels[0].standard_error, std::sqrt(0.5 + 3 * 0.25), 1e-14);
+  EXPECT_NEAR(fit.levels[1].standard_error, std::sqrt(0.5), 1e-14);
 }
 
 TEST(LocalLevel, TheFitIsAMaximum) {
@@ -169,6 +179,46 @@ RC_GTEST_PROP(LocalLevelLaws, DaysWithoutValueChangeNoOtherDay, ()) {
     RC_ASSERT(std::fabs(after.levels[i + 1].level - before.levels[i].level) < 1e-9);
   }
   RC_ASSERT(after.levels.back().standard_error > before.levels.back().standard_error);
+}
+
+/// The same model for the general filter and smoother, by matrices of one row.
+StateSpace as_state_space(const Readings& readings, const LocalLevelVariances& variances) {
+  StateSpace model;
+  model.start_mean = Eigen::VectorXd::Zero(1);
+  model.diffuse = {true};
+  for (std::size_t i = 0; i < readings.size(); ++i) {
+    StateStep step;
+    step.loading = Eigen::VectorXd::Ones(1);
+    step.noise = variances.noise / readings[i].weight;
+    step.value = readings[i].value;
+    const double days = i == 0 ? 0 : readings[i].day - readings[i - 1].day;
+    step.state_noise = Eigen::MatrixXd::Constant(1, 1, variances.level_per_day * days);
+    model.steps.push_back(step);
+  }
+  return model;
+}
+
+RC_GTEST_PROP(LocalLevel, AgreesWithTheGeneralSmoother, ()) {
+  Readings readings;
+  double day = 0;
+  for (const int kind :
+       *rc::gen::nonEmpty(rc::gen::container<std::vector<int>>(rc::gen::inRange(0, 12)))) {
+    day += 1 + kind % 4;
+    const auto value = kind % 3 == 0 ? std::nullopt : std::optional(5 + kind / 4.0);
+    readings.push_back({day, value, 1.0 + kind % 2});
+  }
+  readings.push_back({day + 1, 7.0, 1});
+  const LocalLevelVariances variances{*rc::gen::inRange(0, 4) / 8.0 + 0.01,
+                                      *rc::gen::inRange(0, 4) / 16.0};
+  const auto plain = smooth_local_level(readings, variances);
+  const auto general = kalman_smooth(as_state_space(readings, variances));
+  RC_ASSERT(plain.summary.usable && general.summary.usable);
+  RC_ASSERT(std::fabs(plain.log_likelihood - general.log_likelihood) < 1e-10);
+  for (std::size_t i = 0; i < readings.size(); ++i) {
+    RC_ASSERT(std::fabs(plain.levels[i].level - general.states[i].mean(0)) < 1e-10);
+    const double error = std::sqrt(general.states[i].covariance(0, 0));
+    RC_ASSERT(std::fabs(plain.levels[i].standard_error - error) < 1e-9);
+  }
 }
 
 } // namespace

@@ -17,6 +17,11 @@ journal::Entry read_contents(Connection& db, const std::string& contents);
 void entries_of(Connection& db, std::int64_t club, const std::string& thing,
                 std::vector<journal::Entry>& all);
 
+/// By what a visit lies beside another one.
+enum class Beside { day, shared_rolls };
+/// The standing visits of a club (first parameter) beside one of that value (second).
+std::string visits_beside_sql(Beside beside);
+
 /// What stands around some things, read once; visits beside them when asked for.
 class EntriesAround : public services::Around {
  public:

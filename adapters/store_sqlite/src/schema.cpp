@@ -125,8 +125,11 @@ const std::vector<std::string>& people_tables() {
 std::vector<std::string> migrations() {
   return {std::string(kTablesOfRecords) + kTablesOfVisits + kTablesOfWorks +
               guards(first_tables()) + views(),
-          kSharedRolls, std::string(kEntries) + guards({"entry"}) + views_without_withdrawn(),
-          kPeople, std::string(kPhotos) + guards({"entry", "photo"})};
+          kSharedRolls,
+          std::string(kEntries) + guards({"entry"}) + views_without_withdrawn(),
+          kPeople,
+          std::string(kPhotos) + guards({"entry", "photo"}),
+          kSharedRollsFound};
 }
 
 void prepare(Connection& db, const std::vector<std::string>& steps, bool change) {

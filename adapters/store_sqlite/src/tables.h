@@ -233,4 +233,10 @@ CREATE TABLE photo (
   UNIQUE (club, id)) STRICT;
 )sql";
 
+// Version 6. Visits by the rolls that they share, as those of a day are found.
+inline constexpr const char* kSharedRollsFound = R"sql(
+CREATE INDEX visit_by_shared_rolls ON visit_revision (shared_rolls)
+  WHERE shared_rolls IS NOT NULL;
+)sql";
+
 } // namespace baize::store_sqlite

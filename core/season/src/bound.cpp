@@ -68,6 +68,14 @@ double mean_around(const GreenModel& green, std::size_t place) {
   return total / rolls;
 }
 
+/// Of the trapezoid rule over `wide` spreads of the belief on either side: two a
+/// standard deviation of the narrowest that the belief can become. The rule's error for
+/// a normal curve then falls as exp(-2 pi^2 2^2): beyond rounding.
+int enough_steps(double wide, double rolls, double spread_in_sds) {
+  const double narrowest = 1 / std::sqrt(1 + rolls * spread_in_sds * spread_in_sds);
+  return static_cast<int>(std::ceil(2 * wide * 2 / narrowest));
+}
+
 bool at_bound(const RunMean& run) {
   return run.at_ten + run.at_one > 0;
 }
@@ -78,12 +86,12 @@ Told told_by(const RunMean& run, double sd, double near, double spread) {
   if (!at_bound(run)) {
     return {run.score, run.scored};
   }
-  constexpr int kSteps = 400;
   constexpr double kWide = 8; ///< spreads of the belief, either side
   const LogLikelihood likelihood(run, sd);
-  const auto place = [](int i) { return kWide * (2.0 * i / kSteps - 1); };
+  const int steps = enough_steps(kWide, run.scored, spread / unrounded(sd));
+  const auto place = [=](int i) { return kWide * (2.0 * i / steps - 1); };
   std::vector<double> logs;
-  for (int i = 0; i <= kSteps; ++i) {
+  for (int i = 0; i <= steps; ++i) {
     const double off = place(i);
     logs.push_back(likelihood.at(near + off * spread) - off * off / 2);
   }
@@ -91,7 +99,7 @@ Told told_by(const RunMean& run, double sd, double near, double spread) {
   double mass = 0;
   double first = 0;
   double second = 0;
-  for (int i = 0; i <= kSteps; ++i) {
+  for (int i = 0; i <= steps; ++i) {
     const double off = place(i) * spread;
     const double weight = std::exp(logs[static_cast<std::size_t>(i)] - greatest);
     mass += weight;

@@ -67,7 +67,7 @@ void compare_with_constant(const AftFitting& from, const AftOptions& options, Af
     return;
   }
   const Optimum null =
-      maximise_aft(from.times, from.design.columns.leftCols(1), options, &from.optimum);
+      maximise_aft(from.distinct.times, from.distinct.design.leftCols(1), options, &from.optimum);
   if (null.end != Optimum::End::converged) {
     fit.summary = summary_of(null);
     return;
@@ -109,7 +109,8 @@ AftFitting begin_aft(const std::vector<AftObservation>& observations, const AftO
     return out;
   }
   out.times = standard_times(observations);
-  out.optimum = maximise_aft(out.times, out.design.columns, options);
+  out.distinct = distinct_rows(out.times, out.design.columns);
+  out.optimum = maximise_aft(out.distinct.times, out.distinct.design, options);
   fit.summary = summary_of(out.optimum);
   fit.log_likelihood = out.optimum.log_likelihood;
   if (fit.summary.usable) {

@@ -10,6 +10,7 @@ struct AftFitting {
   AftFit fit; ///< its summary is usable where the rest is
   Design design;
   StandardTimes times;
+  DistinctRows distinct; ///< of times and design
   Optimum optimum;
 };
 

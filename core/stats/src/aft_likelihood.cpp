@@ -1,7 +1,10 @@
 #include "aft_likelihood.h"
 
+#include <algorithm>
 #include <cmath>
 #include <limits>
+#include <numeric>
+#include <tuple>
 
 namespace baize::stats::detail {
 namespace {
@@ -18,6 +21,7 @@ StandardTimes standard_times(const std::vector<AftObservation>& observations) {
   for (const AftObservation& one : observations) {
     times.low.push_back(one.time.left > 0 ? std::log(one.time.left) : -kInfinity);
     times.high.push_back(std::log(one.time.right));
+    times.count.push_back(1);
     if (one.time.exact()) {
       times.jacobian -= times.low.back();
     }
@@ -46,6 +50,34 @@ StandardTimes standard_times(const std::vector<AftObservation>& observations) {
   return times;
 }
 
+DistinctRows distinct_rows(const StandardTimes& times, const Eigen::MatrixXd& design) {
+  const auto before = [&](std::size_t i, std::size_t k) {
+    if (times.low[i] != times.low[k] || times.high[i] != times.high[k]) {
+      return std::tie(times.low[i], times.high[i]) < std::tie(times.low[k], times.high[k]);
+    }
+    const auto x = design.row(static_cast<Eigen::Index>(i));
+    const auto y = design.row(static_cast<Eigen::Index>(k));
+    return std::lexicographical_compare(x.begin(), x.end(), y.begin(), y.end());
+  };
+  std::vector<std::size_t> order(times.low.size());
+  std::iota(order.begin(), order.end(), std::size_t{0});
+  std::sort(order.begin(), order.end(), before);
+  DistinctRows out{{{}, {}, {}, times.centre, times.unit, times.jacobian}, {}};
+  std::vector<Eigen::Index> kept;
+  for (const std::size_t i : order) {
+    if (!kept.empty() && !before(static_cast<std::size_t>(kept.back()), i)) {
+      out.times.count.back() += times.count[i];
+      continue;
+    }
+    kept.push_back(static_cast<Eigen::Index>(i));
+    out.times.low.push_back(times.low[i]);
+    out.times.high.push_back(times.high[i]);
+    out.times.count.push_back(times.count[i]);
+  }
+  out.design = design(kept, Eigen::all);
+  return out;
+}
+
 AftLikelihood::AftLikelihood(const StandardTimes& times, const Eigen::MatrixXd& design,
                              AftDistribution distribution)
     : times_(times), design_(design), distribution_(distribution),
@@ -56,11 +88,15 @@ AftRow AftLikelihood::row(Eigen::Index i) const {
   return {times_.low[place], times_.high[place], times_.unit};
 }
 
+double AftLikelihood::count(Eigen::Index i) const {
+  return times_.count[static_cast<std::size_t>(i)];
+}
+
 double AftLikelihood::value(const Eigen::VectorXd& at) const {
   const Eigen::VectorXd centre = design_ * at.head(design_.cols());
   double sum = times_.jacobian;
   for (Eigen::Index i = 0; i < centre.size(); ++i) {
-    sum += aft_value(distribution_, row(i), centre(i), at(design_.cols()));
+    sum += count(i) * aft_value(distribution_, row(i), centre(i), at(design_.cols()));
   }
   return sum;
 }
@@ -72,13 +108,14 @@ AftSlopes AftLikelihood::slopes(const Eigen::VectorXd& at) const {
                 Eigen::MatrixXd::Zero(size(), size())};
   for (Eigen::Index i = 0; i < centre.size(); ++i) {
     const AftTerm term = aft_term(distribution_, row(i), centre(i), at(last));
+    const double times = count(i);
     const auto x = design_.row(i).transpose();
-    out.value += term.value;
-    out.gradient.head(last) += term.c * x;
-    out.gradient(last) += term.r;
-    out.information.topLeftCorner(last, last).noalias() -= (term.cc * x) * x.transpose();
-    out.information.col(last).head(last) -= term.cr * x;
-    out.information(last, last) -= term.rr;
+    out.value += times * term.value;
+    out.gradient.head(last) += times * term.c * x;
+    out.gradient(last) += times * term.r;
+    out.information.topLeftCorner(last, last).noalias() -= (times * term.cc * x) * x.transpose();
+    out.information.col(last).head(last) -= times * term.cr * x;
+    out.information(last, last) -= times * term.rr;
   }
   out.information.row(last).head(last) = out.information.col(last).head(last).transpose();
   if (fixed_rate_) {

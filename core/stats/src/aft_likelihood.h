@@ -14,11 +14,20 @@ namespace baize::stats::detail {
 struct StandardTimes {
   std::vector<double> low;
   std::vector<double> high;
+  std::vector<double> count; ///< observations that a row stands for
   double centre = 0;
   double unit = 1;
   double jacobian = 0; ///< added to the log-likelihood: sum of -log t over exact times
 };
 StandardTimes standard_times(const std::vector<AftObservation>& observations);
+
+/// Each different row of times and design once, with how many observations it stands
+/// for: times come in whole days, so most of a thousand works share theirs with others.
+struct DistinctRows {
+  StandardTimes times;
+  Eigen::MatrixXd design;
+};
+DistinctRows distinct_rows(const StandardTimes& times, const Eigen::MatrixXd& design);
 
 struct AftSlopes {
   double value = 0;
@@ -39,11 +48,12 @@ class AftLikelihood {
   double value(const Eigen::VectorXd& at) const;
   /// Without the rate where that is fixed.
   AftSlopes slopes(const Eigen::VectorXd& at) const;
-  /// One row of the gradient for each observation.
+  /// One row of the gradient for each row of times, however many it stands for.
   Eigen::MatrixXd scores(const Eigen::VectorXd& at) const;
 
  private:
   AftRow row(Eigen::Index i) const;
+  double count(Eigen::Index i) const;
 
   const StandardTimes& times_;
   const Eigen::MatrixXd& design_;

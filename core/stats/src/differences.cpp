@@ -28,13 +28,15 @@ VectorXd gradient(const Objective& objective, const VectorXd& at, const VectorXd
   return out;
 }
 
-/// A step along `move` that lowers the value enough (Armijo), or 0.
+/// A step along `move` that lowers the value enough (Armijo), or 0. Where rounding hides
+/// what a short step gains the value stays the same: no step is that, or the search would
+/// go on about the minimum for ever.
 double search_line(const Objective& objective, const Minimum& from, const VectorXd& move,
                    double slope, double& value) {
   double length = 1;
   for (int halvings = 0; halvings < 40; ++halvings) {
     value = objective(from.at + length * move);
-    if (value <= from.value + 1e-4 * length * slope) {
+    if (value < from.value && value <= from.value + 1e-4 * length * slope) {
       return length;
     }
     // The parabola through value, slope and the value found; kept within bounds.

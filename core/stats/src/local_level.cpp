@@ -1,7 +1,8 @@
 #include "baize/stats/local_level.h"
 
-#include "baize/stats/state_space.h"
 #include "baize/units/number.h"
+#include "local_level_smoother.h"
+#include "log_product.h"
 
 #include <boost/math/tools/minima.hpp>
 
@@ -63,7 +64,7 @@ Concentrated concentrated(const Readings& readings, double span, double share) {
   double variance = 0;
   double day = 0;
   double squares = 0;
-  double logs = 0;
+  detail::LogProduct spread; // of all the F
   int seen = 0;
   for (const LevelReading& r : readings) {
     if (!r.value) {
@@ -83,14 +84,15 @@ Concentrated concentrated(const Readings& readings, double span, double share) {
       return {}; // two values of one day, and no noise to part them
     }
     const double error = *r.value - level;
-    squares += error * error / f;
-    logs += std::log(f);
-    level += variance / f * error;
-    variance *= noise / f;
+    const double precision = 1 / f;
+    squares += error * error * precision;
+    spread.times(f);
+    level += variance * precision * error;
+    variance *= noise * precision;
   }
   const int n = seen - 1;
   const double scale = squares / n;
-  return {-0.5 * (n * std::log(2 * std::numbers::pi * scale) + logs + n), scale};
+  return {-0.5 * (n * std::log(2 * std::numbers::pi * scale) + spread.log() + n), scale};
 }
 
 double share_of(double logit) {
@@ -158,40 +160,10 @@ Best search(const Readings& readings, double span, int max_iterations) {
   return best;
 }
 
-StateSpace model_of(const Readings& readings, const LocalLevelVariances& variances) {
-  StateSpace model;
-  model.start_mean = Eigen::VectorXd::Zero(1);
-  model.diffuse = {true};
-  model.steps.resize(readings.size());
-  for (std::size_t i = 0; i < readings.size(); ++i) {
-    StateStep& step = model.steps[i];
-    step.loading = Eigen::VectorXd::Ones(1);
-    step.noise = variances.noise / readings[i].weight;
-    step.value = readings[i].value;
-    if (i > 0) {
-      step.state_noise = Eigen::MatrixXd::Constant(
-          1, 1, variances.level_per_day * (readings[i].day - readings[i - 1].day));
-    }
-  }
-  return model;
-}
-
 LocalLevelFit smoothed(const Readings& readings, const LocalLevelVariances& variances) {
-  LocalLevelFit fit;
+  LocalLevelFit fit = detail::smooth_sorted(readings, variances);
   fit.variances = variances;
   fit.values = count_values(readings);
-  const KalmanSmoother smoother = kalman_smooth(model_of(readings, variances));
-  fit.summary = smoother.summary;
-  fit.log_likelihood = smoother.log_likelihood;
-  if (!fit.summary.usable) {
-    return fit;
-  }
-  for (std::size_t i = 0; i < readings.size(); ++i) {
-    if (i == 0 || readings[i].day != readings[i - 1].day) {
-      fit.levels.push_back({readings[i].day, smoother.states[i].mean(0),
-                            std::sqrt(smoother.states[i].covariance(0, 0))});
-    }
-  }
   return fit;
 }
 

@@ -13,6 +13,7 @@ namespace {
 
 constexpr Eigen::Index kSmall = 300; ///< up to here a dense factor is the faster in any case
 constexpr double kMostlyZero = 0.05; ///< share of entries; above it the factor fills anyway
+constexpr double kCrowded = 0.3;     ///< share of columns met; above it whole columns are faster
 constexpr double kNaN = std::numeric_limits<double>::quiet_NaN();
 
 } // namespace
@@ -33,6 +34,12 @@ MixedRest::MixedRest(const MixedDesign& design, const MixedMoments& moments)
   }
   if (dense_) {
     matrix_.resize(size_, size_);
+  }
+  const auto groups = static_cast<Eigen::Index>(design.terms.front().groups);
+  const double all = static_cast<double>(size_) * static_cast<double>(groups);
+  if (dense_ && rows_ == 1 && static_cast<double>(met_.size()) > kCrowded * all) {
+    crowded_ = Eigen::MatrixXd::Zero(size_, groups);
+    crowded_rhs_.resize(groups, rhs_.cols());
   }
 }
 
@@ -150,9 +157,20 @@ std::span<const int> MixedRest::met(int group) const {
   return {met_.data() + first, static_cast<std::size_t>(met_start_[group + 1]) - first};
 }
 
+void MixedRest::put_aside(int group, const double* part, const double* rhs) {
+  for (const int column : met(group)) {
+    crowded_(column, group) = *part++;
+  }
+  crowded_rhs_.row(group) = Eigen::Map<const Eigen::RowVectorXd>(rhs, rhs_.cols());
+}
+
 void MixedRest::subtract(int group, const double* rhs) {
   const auto columns = met(group);
   const double* part = this->part(group);
+  if (crowded_.size() > 0) {
+    put_aside(group, part, rhs);
+    return;
+  }
   const int count = static_cast<int>(columns.size());
   for (int j = 0; j < count; ++j) {
     const double* mine = part + j * rows_;
@@ -180,6 +198,10 @@ void MixedRest::subtract(int group, const double* rhs) {
 }
 
 double MixedRest::factor() {
+  if (crowded_.size() > 0) {
+    matrix_.selfadjointView<Eigen::Lower>().rankUpdate(crowded_, -1);
+    rhs_.noalias() -= crowded_ * crowded_rhs_;
+  }
   if (!dense_) {
     sparse_factor_.factorize(sparse_);
     if (sparse_factor_.info() != Eigen::Success) {

@@ -41,6 +41,8 @@ class MixedRest {
   Eigen::Index offset(int term) const { return offset_[static_cast<std::size_t>(term)]; }
 
  private:
+  /// Puts a group's row and its rhs into `crowded_` and `crowded_rhs_`.
+  void put_aside(int group, const double* part, const double* rhs);
   std::size_t part_at(int group) const {
     return static_cast<std::size_t>(met_start_[static_cast<std::size_t>(group)]) * rows_;
   }
@@ -57,7 +59,11 @@ class MixedRest {
   std::vector<int> met_;
   std::vector<double> parts_;
   bool dense_ = true;
-  Eigen::MatrixXd matrix_; ///< lower triangle; its factor after factor()
+  /// Where groups of one effect meet most columns: what they take away, a group to a
+  /// column, to be taken away at once; else empty.
+  Eigen::MatrixXd crowded_;
+  Eigen::MatrixXd crowded_rhs_; ///< their rows of [q y], a group to a row
+  Eigen::MatrixXd matrix_;      ///< lower triangle; its factor after factor()
   Eigen::SparseMatrix<double> sparse_;
   Eigen::SimplicialLLT<Eigen::SparseMatrix<double>, Eigen::Lower> sparse_factor_;
   Eigen::MatrixXd rhs_;

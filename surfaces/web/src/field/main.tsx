@@ -22,16 +22,17 @@ function alone(): Promise<boolean> {
   });
 }
 
+/** The journal; none where another page holds it. */
+const journal = () => alone().then((first) => (first ? Book.open() : undefined));
+
 async function begin(): Promise<void> {
   const prefs = loadPrefs();
-  const words = await wordsOf(prefs.language);
-  if (!(await alone())) return render(<Told title={words.title} text={words.lost.twice} button={words.first.again} go={() => location.reload()} />, host);
-  try {
-    const book = await Book.open();
-    render(<App book={book} acts={new Acts(book)} sync={new Sync(book, httpServer)} prefs={prefs} words={words} />, host);
-  } catch {
-    render(<Told title={words.lost.title} text={words.lost.storage} button={words.first.again} go={() => location.reload()} />, host);
-  }
+  // Side by side: on a slow phone each takes its time.
+  const [book, words] = await Promise.all([journal().catch(() => "closed" as const), wordsOf(prefs.language)]);
+  const tell = (title: string, text: string) => render(<Told title={title} text={text} button={words.first.again} go={() => location.reload()} />, host);
+  if (book === "closed") return tell(words.lost.title, words.lost.storage);
+  if (!book) return tell(words.title, words.lost.twice);
+  render(<App book={book} acts={new Acts(book)} sync={new Sync(book, httpServer)} prefs={prefs} words={words} />, host);
 }
 
 void begin();
