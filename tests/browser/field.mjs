@@ -51,8 +51,8 @@ export async function phoneIn(folder, settings = {}) {
     ...(settings.env ? { env: { ...process.env, ...settings.env } } : {}),
   });
   const page = context.pages()[0] ?? (await context.newPage());
-  // So that a test may move the clock on later.
-  await page.clock.setSystemTime(new Date());
+  // So that a test may move the clock on later; a page on the real one can be timed.
+  if (!settings.realClock) await page.clock.setSystemTime(new Date());
   const wrong = [];
   page.on("pageerror", (error) => wrong.push(error.message));
   page.on("console", (message) => message.type() === "error" && !/net::ERR|Failed to load resource/.test(message.text()) && wrong.push(message.text()));
