@@ -1,5 +1,6 @@
 // Small parts inside the SQLite store.
 #include "around.h"
+#include "entry_rows.h"
 #include "kind.h"
 #include "schema.h"
 #include "sha256.h"
@@ -45,7 +46,7 @@ TEST(Walk, NewGreensStandBesideTheirNeighbours) {
 /// How SQLite would go about a query of one club and one more value, in its own words.
 std::string plan_of(Connection& db, const std::string& sql) {
   Statement& rows = db.use("EXPLAIN QUERY PLAN " + sql);
-  rows.start(1, "2026-05-04");
+  rows.start(1, "of that value");
   std::string plan;
   while (rows.next()) {
     for (int skipped = 0; skipped < 3; ++skipped) {
@@ -57,7 +58,7 @@ std::string plan_of(Connection& db, const std::string& sql) {
 }
 
 // A club of ten years has thousands of visits; what a phone hands in touches a few.
-TEST(VisitsBeside, AreFoundWithoutWalkingThroughTheClub) {
+TEST(Questions, OfEveryHandInDoNotWalkThroughTheClub) {
   Connection db(":memory:", SQLITE_OPEN_READWRITE | SQLITE_OPEN_CREATE, 0);
   prepare(db, migrations(), true);
   const std::string by_day = plan_of(db, visits_beside_sql(Beside::day));
@@ -65,6 +66,11 @@ TEST(VisitsBeside, AreFoundWithoutWalkingThroughTheClub) {
   const std::string shared = plan_of(db, visits_beside_sql(Beside::shared_rolls));
   EXPECT_EQ(shared.find("SEARCH r USING INDEX visit_by_shared_rolls (shared_rolls=?)"), 0U)
       << shared;
+  const std::string owners = plan_of(db, kOwnersSql);
+  EXPECT_EQ(owners.find("SEARCH entry USING INDEX entry_by_thing (club=? AND thing=?)"), 0U)
+      << owners;
+  EXPECT_EQ(plan_of(db, kNewEntriesSql),
+            "SEARCH entry USING INTEGER PRIMARY KEY (rowid>?)\n");
 }
 
 TEST(Problems, OfTheDatabaseNameWhatCanBeDone) {

@@ -12,8 +12,7 @@ namespace {
 std::set<std::string> family(Connection& db, std::int64_t club,
                              const std::set<std::string>& things) {
   std::set<std::string> visits = things;
-  Statement& of =
-      db.use("SELECT DISTINCT visit FROM entry WHERE club = ? AND thing = ? AND visit IS NOT NULL");
+  Statement& of = db.use(kOwnersSql);
   for (const std::string& thing : things) {
     of.start(club, thing);
     while (of.next()) {

@@ -17,6 +17,11 @@ journal::Entry read_contents(Connection& db, const std::string& contents);
 void entries_of(Connection& db, std::int64_t club, const std::string& thing,
                 std::vector<journal::Entry>& all);
 
+/// What the entries of a thing (second parameter) of a club (first) say it belongs to. The
+/// plus keeps SQLite from walking through every entry of the club that belongs to something.
+inline constexpr const char* kOwnersSql =
+    "SELECT visit FROM entry WHERE club = ? AND thing = ? AND +visit IS NOT NULL";
+
 /// By what a visit lies beside another one.
 enum class Beside { day, shared_rolls };
 /// The standing visits of a club (first parameter) beside one of that value (second).

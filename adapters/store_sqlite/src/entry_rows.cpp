@@ -109,8 +109,7 @@ services::EntriesPage entries_since(Connection& db, std::int64_t club, std::int6
                                     int limit) {
   services::EntriesPage page;
   page.next = since;
-  Statement& row = db.use("SELECT arrival, contents FROM entry WHERE club = ? AND arrival > ? "
-                          "ORDER BY arrival LIMIT ?");
+  Statement& row = db.use(kNewEntriesSql);
   row.start(club, since, limit);
   while (row.next()) {
     page.next = row.integer();

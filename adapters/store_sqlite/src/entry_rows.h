@@ -8,6 +8,10 @@ namespace baize::store_sqlite {
 /// Adds entries and what `decide` makes of all that belongs to them.
 services::KeptEntries keep_entries(Writing& to, const std::vector<journal::Entry>& entries,
                                    const services::Decide& decide);
+/// Arrival and contents of a club's entries (first parameter) that came after one (second),
+/// so many (third) at most. The plus keeps SQLite from sorting all entries of the club.
+inline constexpr const char* kNewEntriesSql =
+    "SELECT arrival, contents FROM entry WHERE +club = ? AND arrival > ? ORDER BY arrival LIMIT ?";
 services::EntriesPage entries_since(Connection& db, std::int64_t club, std::int64_t since,
                                     int limit);
 std::vector<journal::Entry> branched(Connection& db, std::int64_t club);
