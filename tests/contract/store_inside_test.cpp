@@ -69,8 +69,7 @@ TEST(Questions, OfEveryHandInDoNotWalkThroughTheClub) {
   const std::string owners = plan_of(db, kOwnersSql);
   EXPECT_EQ(owners.find("SEARCH entry USING INDEX entry_by_thing (club=? AND thing=?)"), 0U)
       << owners;
-  EXPECT_EQ(plan_of(db, kNewEntriesSql),
-            "SEARCH entry USING INTEGER PRIMARY KEY (rowid>?)\n");
+  EXPECT_EQ(plan_of(db, kNewEntriesSql), "SEARCH entry USING INTEGER PRIMARY KEY (rowid>?)\n");
 }
 
 TEST(Problems, OfTheDatabaseNameWhatCanBeDone) {

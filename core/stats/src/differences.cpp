@@ -68,9 +68,9 @@ class Stencil {
   Stencil(const Functions& functions, const VectorXd& at, const VectorXd& bend)
       : functions_(functions), at_(at), step_(steps(at, bend, 0.01)) {}
 
-  void along(Eigen::Index i, Eigen::Index curved, Derivatives& out) const {
+  void along(Eigen::Index i, Derivatives& out) const {
     VectorXd first = VectorXd::Zero(out.value.size());
-    VectorXd second = VectorXd::Zero(curved);
+    VectorXd second = first;
     for (int n = 1; n <= 3; ++n) {
       const double step = n * step_(i);
       VectorXd moved = at_;
@@ -80,15 +80,14 @@ class Stencil {
       const VectorXd down = functions_(moved);
       const double weight = kWeights[static_cast<std::size_t>(n - 1)];
       first += weight / (2 * step) * (up - down);
-      second += weight / (step * step) *
-                (up.head(curved) - 2 * out.value.head(curved) + down.head(curved));
+      second += weight / (step * step) * (up - 2 * out.value + down);
     }
     out.first[static_cast<std::size_t>(i)] = first;
     out.second[static_cast<std::size_t>(i)][static_cast<std::size_t>(i)] = second;
   }
 
-  VectorXd across(Eigen::Index i, Eigen::Index j, Eigen::Index curved) const {
-    VectorXd out = VectorXd::Zero(curved);
+  VectorXd across(Eigen::Index i, Eigen::Index j, Eigen::Index size) const {
+    VectorXd out = VectorXd::Zero(size);
     for (int n = 1; n <= 3; ++n) {
       for (const double a : {1.0, -1.0}) {
         for (const double b : {1.0, -1.0}) {
@@ -96,7 +95,7 @@ class Stencil {
           moved(i) += a * n * step_(i);
           moved(j) += b * n * step_(j);
           out += a * b * kWeights[static_cast<std::size_t>(n - 1)] /
-                 (4 * n * n * step_(i) * step_(j)) * functions_(moved).head(curved);
+                 (4 * n * n * step_(i) * step_(j)) * functions_(moved);
         }
       }
     }
@@ -150,17 +149,16 @@ Minimum minimise(const Objective& objective, const VectorXd& start, const Vector
   return out;
 }
 
-Derivatives derivatives(const Functions& functions, const VectorXd& at, const VectorXd& bend,
-                        Eigen::Index curved) {
+Derivatives derivatives(const Functions& functions, const VectorXd& at, const VectorXd& bend) {
   const auto size = static_cast<std::size_t>(at.size());
   Derivatives out{functions(at), std::vector<VectorXd>(size),
                   std::vector<std::vector<VectorXd>>(size, std::vector<VectorXd>(size))};
   const Stencil stencil(functions, at, bend);
   for (std::size_t i = 0; i < size; ++i) {
-    stencil.along(static_cast<Eigen::Index>(i), curved, out);
+    stencil.along(static_cast<Eigen::Index>(i), out);
     for (std::size_t j = 0; j < i; ++j) {
-      out.second[i][j] = out.second[j][i] =
-          stencil.across(static_cast<Eigen::Index>(i), static_cast<Eigen::Index>(j), curved);
+      out.second[i][j] = out.second[j][i] = stencil.across(
+          static_cast<Eigen::Index>(i), static_cast<Eigen::Index>(j), out.value.size());
     }
   }
   return out;

@@ -29,10 +29,9 @@ using Functions = std::function<Eigen::VectorXd(const Eigen::VectorXd&)>;
 struct Derivatives {
   Eigen::VectorXd value;
   std::vector<Eigen::VectorXd> first;               ///< by argument
-  std::vector<std::vector<Eigen::VectorXd>> second; ///< by two arguments, of the first `curved`
+  std::vector<std::vector<Eigen::VectorXd>> second; ///< by two arguments
 };
-/// Second derivatives of the first `curved` functions only, in their order.
 Derivatives derivatives(const Functions& functions, const Eigen::VectorXd& at,
-                        const Eigen::VectorXd& bend, Eigen::Index curved);
+                        const Eigen::VectorXd& bend);
 
 } // namespace baize::stats::detail

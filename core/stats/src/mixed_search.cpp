@@ -16,8 +16,8 @@ using Eigen::VectorXd;
 constexpr double kGreatestTheta = 1e5;
 /// In parts of its bend: a theta below it is 0, for it adds less than 1e-8 to a variance of 1.
 constexpr double kZero = 1e-4;
-/// Of what a Newton step promised that was made: what it leaves is in proportion to the
-/// square; the slopes, taken before it, are a millionth of an error off.
+/// Of what a Newton step promised that was made: the error that it leaves is in
+/// proportion to this; the slopes, taken before it, are a millionth of an error off.
 constexpr double kPolished = 1e-12;
 
 VectorXd everything(MixedCriterion& criterion, const VectorXd& theta) {
@@ -165,7 +165,7 @@ MixedOptimum search_theta(MixedCriterion& criterion, int max_iterations) {
     }
     Newton next;
     for (int polish = 0; polish < 5; ++polish) {
-      out.slopes = derivatives(functions, out.theta, bend, 2);
+      out.slopes = derivatives(functions, out.theta, bend);
       next = newton(curve(out.slopes, criterion.count()), bend);
       if (!next.step.allFinite()) {
         return out;

@@ -19,7 +19,7 @@ struct MixedOptimum {
   Eigen::VectorXd theta; ///< the factors' diagonals 0 or more
   MixedValue value;      ///< at theta
   /// By theta: functions are log dets, ss and the inverse information, its lower
-  /// triangle column after column; second derivatives of the first two.
+  /// triangle column after column.
   Derivatives slopes;
   int iterations = 0;
   bool boundary = false; ///< a diagonal entry is 0

@@ -169,7 +169,7 @@ void fill(const OrdinalDesign& design, const ObserverLikelihood& likelihood, Vec
   const detail::Functions objective = [&](const VectorXd& here) {
     return VectorXd::Constant(1, likelihood.minus_twice_log(here));
   };
-  const auto slopes = detail::derivatives(objective, free, bend, 1);
+  const auto slopes = detail::derivatives(objective, free, bend);
   MatrixXd hessian(free.size(), free.size());
   VectorXd gradient(free.size());
   for (Eigen::Index i = 0; i < free.size(); ++i) {
