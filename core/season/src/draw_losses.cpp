@@ -31,22 +31,41 @@ LossDays loss_days(const Model& model, std::size_t green, units::Period days) {
   return found;
 }
 
-Eigen::MatrixXd draw_losses(const GreenModel& green, const LossDays& losses, std::size_t place,
-                            const Draw& draw) {
-  Eigen::MatrixXd lost = Eigen::MatrixXd::Zero(losses.growth.rows(), losses.growth.cols());
-  for (Eigen::Index j = 0; j < lost.cols(); ++j) {
-    const std::size_t k = losses.losses[static_cast<std::size_t>(j)];
-    const double depth = draw.own[place](static_cast<Eigen::Index>(k));
-    const double rate = draw.rate(place, k, green.losses[k].method);
-    const Eigen::Index first = losses.first[static_cast<std::size_t>(j)];
-    const auto growth = losses.growth.col(j);
+DrawnLosses::DrawnLosses(const GreenModel& green, const LossDays& losses, std::size_t place)
+    : green_(green), losses_(losses), place_(place),
+      lost_(losses.growth.rows(), losses.growth.cols()), seen_(losses.losses.size()) {}
+
+void DrawnLosses::draw(const Draw& draw) {
+  for (std::size_t j = 0; j < seen_.size(); ++j) {
+    const std::size_t k = losses_.losses[j];
+    const double depth = draw.own[place_](static_cast<Eigen::Index>(k));
+    const double rate = draw.rate(place_, k, green_.losses[k].method);
+    const Eigen::Index first = losses_.first[j];
+    const auto growth = losses_.growth.col(static_cast<Eigen::Index>(j));
     const auto* over =
         std::upper_bound(growth.data() + first, growth.data() + growth.size(), kOver / rate);
-    const Eigen::Index days = over - growth.data() - first;
-    lost.col(j).segment(first, days) =
-        depth * (-rate * growth.segment(first, days)).array().exp().matrix();
+    seen_[j] = over - growth.data() - first;
+    lost_.col(static_cast<Eigen::Index>(j)).segment(first, seen_[j]) =
+        depth * (-rate * growth.segment(first, seen_[j])).array().exp().matrix();
   }
-  return lost;
+}
+
+void DrawnLosses::add_to(Eigen::MatrixXd& sums) const {
+  for (std::size_t j = 0; j < seen_.size(); ++j) {
+    const auto column = static_cast<Eigen::Index>(j);
+    const Eigen::Index first = losses_.first[j];
+    sums.col(column).segment(first, seen_[j]) += lost_.col(column).segment(first, seen_[j]);
+  }
+}
+
+Eigen::VectorXd DrawnLosses::total(const Eigen::VectorXd& shares) const {
+  Eigen::VectorXd total = Eigen::VectorXd::Zero(lost_.rows());
+  for (std::size_t j = 0; j < seen_.size(); ++j) {
+    const auto column = static_cast<Eigen::Index>(j);
+    const Eigen::Index first = losses_.first[j];
+    total.segment(first, seen_[j]) += shares(column) * lost_.col(column).segment(first, seen_[j]);
+  }
+  return total;
 }
 
 } // namespace baize::season

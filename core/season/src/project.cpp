@@ -69,11 +69,12 @@ class Projection {
   GreenYear run() {
     WorkDraws works(fit_, place_, losses_, needed_);
     const LevelPaths paths(fit_.model, place_, losses_.days);
+    DrawnLosses lost(green_, losses_, place_);
     for (std::size_t i = 0; i < fit_.draws.size(); ++i) {
       stats::Random random(fit_.options.seed, kPathStreams * (place_ + 1) + i);
       const Draw& draw = fit_.draws[i];
       const std::vector<double> level = paths.draw(draw, random);
-      const Eigen::MatrixXd lost = draw_losses(green_, losses_, place_, draw);
+      lost.draw(draw);
       add(level, lost);
       works.add(draw, level, lost);
     }
@@ -83,9 +84,9 @@ class Projection {
   }
 
  private:
-  void add(const std::vector<double>& level, const Eigen::MatrixXd& lost) {
-    mean_losses_ += lost;
-    const Eigen::VectorXd total = lost * shares_;
+  void add(const std::vector<double>& level, const DrawnLosses& lost) {
+    lost.add_to(mean_losses_);
+    const Eigen::VectorXd total = lost.total(shares_);
     double true_days = 0;
     std::optional<int> back;
     const int end = fit_.model.record_end - losses_.days.first;

@@ -39,11 +39,12 @@ WorkDraws::WorkDraws(const SeasonFit& fit, std::size_t place, const LossDays& lo
   for (std::size_t j = 0; j < all_.size(); ++j) {
     const Loss& loss = green.losses[losses.losses[j]];
     One& one = all_[j];
-    one.shares.resize(static_cast<Eigen::Index>(all_.size()));
+    Eigen::VectorXd shares(static_cast<Eigen::Index>(all_.size()));
     for (std::size_t i = 0; i < all_.size(); ++i) {
-      one.shares(static_cast<Eigen::Index>(i)) =
+      shares(static_cast<Eigen::Index>(i)) =
           half_share(green, green.losses[losses.losses[i]].half, loss.half);
     }
+    one.surface = surface_of(shares);
     one.growth.resize(kDaysOfLoss + 1);
     for (int day = 0; day <= kDaysOfLoss; ++day) {
       one.growth(day) = curve.between(loss.last, loss.day + day);
@@ -51,15 +52,27 @@ WorkDraws::WorkDraws(const SeasonFit& fit, std::size_t place, const LossDays& lo
   }
 }
 
-void WorkDraws::add(const Draw& draw, const std::vector<double>& level,
-                    const Eigen::MatrixXd& lost) {
+std::size_t WorkDraws::surface_of(const Eigen::VectorXd& shares) {
+  const auto known = std::find(surfaces_.begin(), surfaces_.end(), shares);
+  const auto place = static_cast<std::size_t>(known - surfaces_.begin());
+  if (known == surfaces_.end()) {
+    surfaces_.push_back(shares);
+  }
+  return place;
+}
+
+void WorkDraws::add(const Draw& draw, const std::vector<double>& level, const DrawnLosses& lost) {
+  std::vector<Eigen::VectorXd> totals;
+  for (const Eigen::VectorXd& shares : surfaces_) {
+    totals.push_back(lost.total(shares));
+  }
   for (std::size_t j = 0; j < all_.size(); ++j) {
-    add_one(j, draw, level, lost);
+    add_one(j, draw, level, totals[all_[j].surface]);
   }
 }
 
 void WorkDraws::add_one(std::size_t j, const Draw& draw, const std::vector<double>& level,
-                        const Eigen::MatrixXd& lost) {
+                        const Eigen::VectorXd& lost) {
   constexpr double kNothingLeft = 12; ///< below exp(-12) of its depth a day adds nothing
   One& one = all_[j];
   const std::size_t k = losses_.losses[j];
@@ -84,7 +97,7 @@ void WorkDraws::add_one(std::size_t j, const Draw& draw, const std::vector<doubl
   // A work from before the followed days may have been back before them.
   const int start = loss.day - losses_.days.first;
   for (int i = start; start >= 0 && i < losses_.days.days() && !at_standard; ++i) {
-    const double score = level[static_cast<std::size_t>(i)] - lost.row(i).dot(one.shares);
+    const double score = level[static_cast<std::size_t>(i)] - lost(i);
     if (score >= standards_[static_cast<std::size_t>(i)]) {
       at_standard = losses_.days.first + i - loss.day;
     }

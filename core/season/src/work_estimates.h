@@ -13,7 +13,7 @@ class WorkDraws {
  public:
   WorkDraws(const SeasonFit& fit, std::size_t place, const LossDays& losses,
             const std::vector<double>& standards);
-  void add(const Draw& draw, const std::vector<double>& level, const Eigen::MatrixXd& lost);
+  void add(const Draw& draw, const std::vector<double>& level, const DrawnLosses& lost);
   std::vector<WorkEstimate> estimates() const;
 
  private:
@@ -25,11 +25,13 @@ class WorkDraws {
     std::vector<double> growth_days_back;
     std::vector<std::optional<int>> within_tolerance;
     std::vector<std::optional<int>> at_standard;
-    Eigen::VectorXd shares; ///< of every loss on this one's surface
-    Eigen::VectorXd growth; ///< growth-days since it, from its own day on
+    std::size_t surface = 0; ///< of this one, in surfaces_
+    Eigen::VectorXd growth;  ///< growth-days since it, from its own day on
   };
+  /// The place in surfaces_ of one that has these shares.
+  std::size_t surface_of(const Eigen::VectorXd& shares);
   void add_one(std::size_t j, const Draw& draw, const std::vector<double>& level,
-               const Eigen::MatrixXd& lost);
+               const Eigen::VectorXd& lost);
   int followed(std::size_t j) const;
 
   const SeasonFit& fit_;
@@ -37,6 +39,7 @@ class WorkDraws {
   const LossDays& losses_;
   const std::vector<double>& standards_;
   std::vector<One> all_;
+  std::vector<Eigen::VectorXd> surfaces_; ///< the whole green, halves: shares of every loss
 };
 
 } // namespace baize::season
