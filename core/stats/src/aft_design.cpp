@@ -17,15 +17,16 @@ std::optional<Problem> bad_observations(const std::vector<AftObservation>& obser
   std::vector<CensoredTime> times;
   for (std::size_t i = 0; i < observations.size(); ++i) {
     const AftObservation& one = observations[i];
-    const std::string place = "observation " + std::to_string(i + 1);
+    const auto place = [i] { return "observation " + std::to_string(i + 1); };
     auto problem = lengths_differ("covariates", one.covariates.size(), covariates);
     problem = problem ? problem : not_finite("covariates", one.covariates);
     if (problem) {
-      problem->place = place;
+      problem->place = place();
       return problem;
     }
     if (one.time.exact() && one.time.left == 0) {
-      return Problem{"time_out_of_range", "time", "0 exactly", "above 0 where it is exact", place};
+      return Problem{"time_out_of_range", "time", "0 exactly", "above 0 where it is exact",
+                     place()};
     }
     times.push_back(one.time);
   }

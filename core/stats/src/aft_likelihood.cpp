@@ -109,15 +109,19 @@ AftSlopes AftLikelihood::slopes(const Eigen::VectorXd& at) const {
   for (Eigen::Index i = 0; i < centre.size(); ++i) {
     const AftTerm term = aft_term(distribution_, row(i), centre(i), at(last));
     const double times = count(i);
-    const auto x = design_.row(i).transpose();
     out.value += times * term.value;
-    out.gradient.head(last) += times * term.c * x;
+    for (Eigen::Index a = 0; a < last; ++a) {
+      const double x = times * design_(i, a);
+      out.gradient(a) += term.c * x;
+      out.information(last, a) -= term.cr * x;
+      for (Eigen::Index b = 0; b <= a; ++b) { // in matrices of two or three a product costs more
+        out.information(a, b) -= term.cc * x * design_(i, b);
+      }
+    }
     out.gradient(last) += times * term.r;
-    out.information.topLeftCorner(last, last).noalias() -= (times * term.cc * x) * x.transpose();
-    out.information.col(last).head(last) -= times * term.cr * x;
     out.information(last, last) -= times * term.rr;
   }
-  out.information.row(last).head(last) = out.information.col(last).head(last).transpose();
+  out.information = Eigen::MatrixXd(out.information.selfadjointView<Eigen::Lower>());
   if (fixed_rate_) {
     out.gradient.conservativeResize(last);
     out.information.conservativeResize(last, last);

@@ -24,15 +24,15 @@ using Readings = std::vector<LevelReading>;
 std::optional<Problem> bad_reading(const Readings& readings) {
   for (std::size_t i = 0; i < readings.size(); ++i) {
     const LevelReading& r = readings[i];
-    const std::string place = "reading " + std::to_string(i + 1);
+    const auto place = [i] { return "reading " + std::to_string(i + 1); };
     if (!std::isfinite(r.day) || (r.value && !std::isfinite(*r.value))) {
       const double found = std::isfinite(r.day) ? *r.value : r.day;
       return Problem{"not_finite", std::isfinite(r.day) ? "value" : "day",
-                     units::write_number(found), "a finite number", place};
+                     units::write_number(found), "a finite number", place()};
     }
     if (!std::isfinite(r.weight) || r.weight <= 0) {
       return Problem{"weight_out_of_range", "weight", units::write_number(r.weight),
-                     "a finite number above 0", place};
+                     "a finite number above 0", place()};
     }
   }
   return std::nullopt;
@@ -41,9 +41,12 @@ std::optional<Problem> bad_reading(const Readings& readings) {
 /// By day, and within a day by value, so that the order of the rows cannot show
 /// even in the last digit.
 Readings sorted(Readings readings) {
-  std::sort(readings.begin(), readings.end(), [](const LevelReading& a, const LevelReading& b) {
+  const auto before = [](const LevelReading& a, const LevelReading& b) {
     return std::tie(a.day, a.value, a.weight) < std::tie(b.day, b.value, b.weight);
-  });
+  };
+  if (!std::is_sorted(readings.begin(), readings.end(), before)) {
+    std::sort(readings.begin(), readings.end(), before);
+  }
   return readings;
 }
 
