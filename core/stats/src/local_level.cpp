@@ -8,7 +8,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <iterator>
 #include <limits>
 #include <numbers>
 #include <string>
@@ -180,10 +179,17 @@ LocalLevelFit no_fit(Summary summary, const Readings& readings) {
 /// Mean distance of the values in days: the unit in which the search is blind to
 /// the unit of time. 0 where all are of one day.
 double mean_gap(const Readings& readings) {
-  Readings measured;
-  std::copy_if(readings.begin(), readings.end(), std::back_inserter(measured),
-               [](const auto& r) { return r.value.has_value(); });
-  return (measured.back().day - measured.front().day) / static_cast<double>(measured.size() - 1);
+  double first = 0;
+  double last = 0;
+  int measured = 0;
+  for (const LevelReading& r : readings) {
+    if (r.value) {
+      first = measured == 0 ? r.day : first;
+      last = r.day;
+      ++measured;
+    }
+  }
+  return (last - first) / (measured - 1);
 }
 
 bool all_equal(const Readings& readings) {
