@@ -123,9 +123,9 @@ void open_bounds(GreenModel& green, double roll_sd) {
     return;
   }
   for (int round = 0; round < kRounds; ++round) {
-    std::vector<double> near;
-    for (std::size_t i = 0; i < green.looks.size(); ++i) {
-      near.push_back(mean_around(green, i));
+    std::vector<double> near(green.looks.size());
+    for (std::size_t i = 0; i < near.size(); ++i) {
+      near[i] = mean_around(green, i);
     }
     for (RunMean& run : green.runs) {
       const Told told = told_by(run, roll_sd, near[run.look], kSpread);

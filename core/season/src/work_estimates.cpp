@@ -9,7 +9,8 @@ namespace {
 constexpr int kDaysOfLoss = 400; ///< over which a loss is added up
 
 std::optional<int> day_of_share(const std::vector<std::optional<int>>& sorted, double share) {
-  const auto place = static_cast<std::size_t>(share * static_cast<double>(sorted.size() - 1) + 0.5);
+  const auto place =
+      static_cast<std::size_t>(std::lround(share * static_cast<double>(sorted.size() - 1)));
   return sorted[place];
 }
 
@@ -63,6 +64,7 @@ std::size_t WorkDraws::surface_of(const Eigen::VectorXd& shares) {
 
 void WorkDraws::add(const Draw& draw, const std::vector<double>& level, const DrawnLosses& lost) {
   std::vector<Eigen::VectorXd> totals;
+  totals.reserve(surfaces_.size());
   for (const Eigen::VectorXd& shares : surfaces_) {
     totals.push_back(lost.total(shares));
   }

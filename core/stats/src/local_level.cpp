@@ -129,11 +129,12 @@ double polished(const Readings& readings, double span, double logit) {
 }
 
 Best search(const Readings& readings, double span, int max_iterations) {
-  constexpr double kFar = 30; // a ratio of 1e13 is no longer a ratio
+  constexpr int kFar = 60; // strides: a ratio of 1e13 is no longer a ratio
   constexpr double kStride = 0.5;
-  double at = -kFar;
+  double at = -kFar * kStride;
   double highest = -std::numeric_limits<double>::infinity();
-  for (double logit = -kFar; logit <= kFar; logit += kStride) {
+  for (int stride = -kFar; stride <= kFar; ++stride) {
+    const double logit = stride * kStride;
     const double here = concentrated(readings, span, share_of(logit)).log_likelihood;
     if (here > highest) {
       highest = here;
@@ -228,27 +229,27 @@ LocalLevelFit smooth_local_level(const Readings& readings, const LocalLevelVaria
   return smoothed(sorted(readings), variances);
 }
 
-LocalLevelFit fit_local_level(const Readings& given, const LocalLevelOptions& options) {
+LocalLevelFit fit_local_level(const Readings& readings, const LocalLevelOptions& options) {
   auto problem = options.problem();
-  problem = problem ? problem : bad_reading(given);
-  const int values = count_values(given);
+  problem = problem ? problem : bad_reading(readings);
+  const int values = count_values(readings);
   if (!problem && values < 3) {
     problem = Problem{"too_few_values", "values", std::to_string(values),
                       "at least 3 to tell noise from a walk of the level", "the local level"};
   }
   if (problem) {
-    return no_fit(refused(*problem), given);
+    return no_fit(refused(*problem), readings);
   }
-  const Readings readings = sorted(given);
-  const double gap = mean_gap(readings);
-  if (all_equal(readings) || !(gap > 0)) {
+  const Readings ordered = sorted(readings);
+  const double gap = mean_gap(ordered);
+  if (all_equal(ordered) || !(gap > 0)) {
     return no_fit(degenerate({"all_equal", "values", std::to_string(values) + " alike",
                               "of more than one size and more than one day", "the local level"}),
-                  readings);
+                  ordered);
   }
-  const Best best = search(readings, gap, options.max_iterations);
+  const Best best = search(ordered, gap, options.max_iterations);
   LocalLevelFit fit =
-      smoothed(readings, {best.at.scale * (1 - best.share), best.at.scale * best.share / gap});
+      smoothed(ordered, {best.at.scale * (1 - best.share), best.at.scale * best.share / gap});
   if (!fit.summary.usable) {
     return fit;
   }

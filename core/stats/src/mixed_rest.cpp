@@ -135,8 +135,9 @@ void MixedRest::add_cross(const Cross& cross, const Factors& t, int a, int b) {
     for (int e = cross.start[g]; e < cross.start[g + 1]; ++e) {
       times(cross.rows, cross.columns, cross.block(e), t[b].data(), half.data());
       transposed_times(cross.rows, t[a].data(), cross.columns, half.data(), block.data());
-      const Eigen::Index row = offset_[b] + cross.group[e] * cross.columns;
-      const Eigen::Index column = offset_[a] + g * cross.rows;
+      const Eigen::Index row =
+          offset_[b] + static_cast<Eigen::Index>(cross.group[e]) * cross.columns;
+      const Eigen::Index column = offset_[a] + static_cast<Eigen::Index>(g) * cross.rows;
       // Later terms stand below, so the block lies on its side.
       for (int j = 0; j < cross.columns; ++j) {
         for (int i = 0; i < cross.rows; ++i) {
@@ -171,14 +172,14 @@ void MixedRest::subtract(int group, const double* rhs) {
     put_aside(group, part, rhs);
     return;
   }
-  const int count = static_cast<int>(columns.size());
-  for (int j = 0; j < count; ++j) {
+  const auto count = static_cast<std::ptrdiff_t>(columns.size());
+  for (std::ptrdiff_t j = 0; j < count; ++j) {
     const double* mine = part + j * rows_;
     for (Eigen::Index c = 0; c < rhs_.cols(); ++c) {
       rhs_(columns[j], c) -= dot(rows_, mine, rhs + c * rows_);
     }
     if (!dense_) {
-      for (int i = j; i < count; ++i) {
+      for (std::ptrdiff_t i = j; i < count; ++i) {
         sparse_.coeffRef(columns[i], columns[j]) -= dot(rows_, part + i * rows_, mine);
       }
       continue;
@@ -186,12 +187,12 @@ void MixedRest::subtract(int group, const double* rhs) {
     double* column = matrix_.col(columns[j]).data();
     if (rows_ == 1) { // where nearly all the time goes in a crossed model
       const double factor = *mine;
-      for (int i = j; i < count; ++i) {
+      for (std::ptrdiff_t i = j; i < count; ++i) {
         column[columns[i]] -= part[i] * factor;
       }
       continue;
     }
-    for (int i = j; i < count; ++i) {
+    for (std::ptrdiff_t i = j; i < count; ++i) {
       column[columns[i]] -= dot(rows_, part + i * rows_, mine);
     }
   }
