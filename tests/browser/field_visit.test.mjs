@@ -143,7 +143,6 @@ const walkOn = (minutes) => phone.page.clock.setSystemTime(new Date(Date.now() +
 /** The first answer is lost on its way and the server is killed; the second try meets nobody; then it is back. */
 async function dieDuringSending() {
   const { page, context } = phone;
-  await context.setOffline(false);
   let lost = 0;
   await context.route("**/entries", async (route) => {
     if (route.request().method() !== "POST" || lost > 0) return route.continue();
@@ -152,6 +151,7 @@ async function dieDuringSending() {
     await server.kill();
     await route.abort();
   });
+  await context.setOffline(false);
   await page.goto(`${server.url}/field/#kept`);
   await phone.tap(".thumb .go");
   await page.getByText("No server. It is all kept here.").waitFor();
