@@ -20,7 +20,7 @@ std::set<std::string> texts(Statement& row) {
 /// The photos that belong or belonged to `of`, or all of them.
 std::set<std::string> photos_at(Connection& db, std::int64_t club, const std::string& of) {
   if (of.empty()) {
-    Statement& row = db.use("SELECT DISTINCT thing FROM entry WHERE club = ? AND kind = 'photo'");
+    Statement& row = db.use(kPhotosSql);
     row.start(club);
     return texts(row);
   }
@@ -32,8 +32,7 @@ std::set<std::string> photos_at(Connection& db, std::int64_t club, const std::st
 
 /// The visits and works that photos belong or belonged to.
 std::set<std::string> owners(Connection& db, std::int64_t club) {
-  Statement& row = db.use("SELECT DISTINCT visit FROM entry WHERE club = ? AND kind = 'photo' AND "
-                          "visit IS NOT NULL");
+  Statement& row = db.use(kPhotoOwnersSql);
   row.start(club);
   return texts(row);
 }

@@ -5,6 +5,13 @@
 
 namespace baize::store_sqlite {
 
+/// The photos of a club, and the visits and works that they say they belong to; without
+/// DISTINCT, and with the plus, so that SQLite walks through the entries of photos only.
+inline constexpr const char* kPhotosSql =
+    "SELECT thing FROM entry WHERE club = ? AND kind = 'photo'";
+inline constexpr const char* kPhotoOwnersSql =
+    "SELECT visit FROM entry WHERE club = ? AND kind = 'photo' AND +visit IS NOT NULL";
+
 services::ToldPhotos photos_told(Connection& db, std::int64_t club, const std::string& of);
 /// The bytes kept under the id; absent: there are none.
 std::optional<std::string> picture_under(Connection& db, std::int64_t club,
