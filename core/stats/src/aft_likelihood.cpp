@@ -92,15 +92,6 @@ double AftLikelihood::count(Eigen::Index i) const {
   return times_.count[static_cast<std::size_t>(i)];
 }
 
-double AftLikelihood::value(const Eigen::VectorXd& at) const {
-  const Eigen::VectorXd centre = design_ * at.head(design_.cols());
-  double sum = times_.jacobian;
-  for (Eigen::Index i = 0; i < centre.size(); ++i) {
-    sum += count(i) * aft_value(distribution_, row(i), centre(i), at(design_.cols()));
-  }
-  return sum;
-}
-
 AftSlopes AftLikelihood::slopes(const Eigen::VectorXd& at) const {
   const Eigen::Index last = design_.cols();
   const Eigen::VectorXd centre = design_ * at.head(last);

@@ -45,7 +45,6 @@ class AftLikelihood {
   bool fixed_rate() const { return fixed_rate_; }
   /// With the rate, also where that is fixed.
   Eigen::Index size() const { return design_.cols() + 1; }
-  double value(const Eigen::VectorXd& at) const;
   /// Without the rate where that is fixed.
   AftSlopes slopes(const Eigen::VectorXd& at) const;
   /// One row of the gradient for each row of times, however many it stands for.

@@ -1,8 +1,8 @@
 #include "baize/stats/local_level.h"
 
 #include "baize/units/number.h"
+#include "level_filter.h"
 #include "local_level_smoother.h"
-#include "log_product.h"
 
 #include <boost/math/tools/minima.hpp>
 
@@ -62,39 +62,26 @@ struct Concentrated {
 /// The model as scale times (1 - share) for noise and share for the level's walk
 /// in `span` days. Share 0 and 1 are the two ends.
 Concentrated concentrated(const Readings& readings, double span, double share) {
-  double level = 0;
-  double variance = 0;
+  std::optional<detail::LevelFilter> filter;
   double day = 0;
-  double squares = 0;
-  detail::LogProduct spread; // of all the F
-  int seen = 0;
   for (const LevelReading& r : readings) {
     if (!r.value) {
       continue;
     }
     const double noise = (1 - share) / r.weight;
-    if (++seen == 1) {
-      level = *r.value;
-      variance = noise;
-      day = r.day;
-      continue;
+    if (!filter) {
+      filter.emplace(*r.value, noise);
+    } else {
+      filter->walk(share * (r.day - day) / span);
+      if (!filter->take(*r.value, noise)) {
+        return {}; // two values of one day, and no noise to part them
+      }
     }
-    variance += share * (r.day - day) / span;
     day = r.day;
-    const double f = variance + noise;
-    if (!(f > 0)) {
-      return {}; // two values of one day, and no noise to part them
-    }
-    const double error = *r.value - level;
-    const double precision = 1 / f;
-    squares += error * error * precision;
-    spread.times(f);
-    level += variance * precision * error;
-    variance *= noise * precision;
   }
-  const int n = seen - 1;
-  const double scale = squares / n;
-  return {-0.5 * (n * std::log(2 * std::numbers::pi * scale) + spread.log() + n), scale};
+  const int n = filter->news();
+  const double scale = filter->squares() / n;
+  return {-0.5 * (n * std::log(2 * std::numbers::pi * scale) + filter->spread().log() + n), scale};
 }
 
 double share_of(double logit) {

@@ -1,13 +1,13 @@
 #include "local_level_smoother.h"
 
 #include "baize/units/number.h"
-#include "log_product.h"
+#include "level_filter.h"
 
 #include <algorithm>
 #include <cmath>
 #include <numbers>
+#include <optional>
 #include <string>
-#include <utility>
 
 namespace baize::stats::detail {
 namespace {
@@ -15,19 +15,16 @@ namespace {
 using Readings = std::vector<LevelReading>;
 
 /// What the walk forward leaves at a reading: the level as known by then, and what the
-/// walk back needs of the value there. `precision` is 1 / F, 0 where the value told
-/// nothing or is the first.
+/// value there told; nothing where it is the first or was no news.
 struct Step {
   double level = 0;
   double variance = 0;
-  double error = 0;
-  double precision = 0;
-  double kept = 1; ///< 1 - gain
+  LevelNews told;
 };
 
 /// A value that agrees to rounding with a level known for certain is no news.
-bool agrees(double value, double error) {
-  return std::fabs(error) <= 1e-12 * (1 + std::fabs(value));
+bool agrees(double value, double level) {
+  return std::fabs(value - level) <= 1e-12 * (1 + std::fabs(value));
 }
 
 LocalLevelFit contradicted(double value, std::size_t place) {
@@ -42,39 +39,24 @@ LocalLevelFit contradicted(double value, std::size_t place) {
 /// False, and the refusal in `fit`, where a value contradicts.
 bool forward(const Readings& readings, std::size_t first, const LocalLevelVariances& variances,
              std::vector<Step>& steps, LocalLevelFit& fit) {
-  double level = *readings[first].value;
-  double variance = variances.noise / readings[first].weight;
+  LevelFilter filter(*readings[first].value, variances.noise / readings[first].weight);
   steps.reserve(readings.size() - first);
-  steps.push_back({level, variance});
-  LogProduct spread; // of all the F
-  double squares = 0;
-  int news = 0;
+  steps.push_back({filter.level(), filter.variance(), {}});
   for (std::size_t i = first + 1; i < readings.size(); ++i) {
     const LevelReading& r = readings[i];
-    variance += variances.level_per_day * (r.day - readings[i - 1].day);
-    Step step;
+    filter.walk(variances.level_per_day * (r.day - readings[i - 1].day));
+    std::optional<LevelNews> told;
     if (r.value) {
-      const double f = variance + variances.noise / r.weight;
-      step.error = *r.value - level;
-      if (f > 0) {
-        const double gain = variance / f;
-        step.precision = 1 / f;
-        step.kept = 1 - gain;
-        level += gain * step.error;
-        variance *= step.kept;
-        spread.times(f);
-        squares += step.error * step.error * step.precision;
-        ++news;
-      } else if (!agrees(*r.value, step.error)) {
+      told = filter.take(*r.value, variances.noise / r.weight);
+      if (!told && !agrees(*r.value, filter.level())) {
         fit = contradicted(*r.value, i);
         return false;
       }
     }
-    step.level = level;
-    step.variance = variance;
-    steps.push_back(step);
+    steps.push_back({filter.level(), filter.variance(), told.value_or(LevelNews{})});
   }
-  fit.log_likelihood = -0.5 * (news * std::log(2 * std::numbers::pi) + spread.log() + squares);
+  fit.log_likelihood = -0.5 * (filter.news() * std::log(2 * std::numbers::pi) +
+                               filter.spread().log() + filter.squares());
   return true;
 }
 
@@ -89,8 +71,9 @@ void backward(std::vector<Step>& steps) {
     step.level += variance * r;
     // A variance of nothing may come out as minus a rounding error.
     step.variance = std::max(0.0, variance - variance * variance * n);
-    r = step.error * step.precision + step.kept * r;
-    n = step.precision + step.kept * step.kept * n;
+    const LevelNews& told = step.told;
+    r = told.error * told.precision + told.kept * r;
+    n = told.precision + told.kept * told.kept * n;
   }
 }
 

@@ -1,5 +1,6 @@
 #include "mixed_criterion.h"
 
+#include "log_product.h"
 #include "small_blocks.h"
 
 #include <Eigen/Cholesky>
@@ -70,8 +71,7 @@ double MixedCriterion::eliminate_first(Eigen::MatrixXd& cross) {
   const int columns = static_cast<int>(cross.cols());
   const Cross& own = moments_.cross.front();
   std::vector<double> half(static_cast<std::size_t>(k * k));
-  double log_det = 0;
-  double product = 1;
+  LogProduct roots; // of the blocks' determinants
   for (int g = 0; g < first.groups; ++g) {
     double* factor = &factor_[static_cast<std::size_t>(g * k * k)];
     times(k, k, own.block(g), t_[0].data(), half.data());
@@ -79,11 +79,7 @@ double MixedCriterion::eliminate_first(Eigen::MatrixXd& cross) {
     for (int i = 0; i < k; ++i) {
       factor[i * k + i] += 1;
     }
-    product *= cholesky(k, factor);
-    if (!(product < 1e100)) { // not yet out of range: one logarithm serves many groups
-      log_det += 2 * std::log(product);
-      product = 1;
-    }
+    roots.times(cholesky(k, factor));
     const std::size_t at = static_cast<std::size_t>(g) * k * columns;
     double* rhs = &first_rhs_[at];
     transposed_times(k, t_[0].data(), columns, &moments_.response.front()[at], rhs);
@@ -98,7 +94,7 @@ double MixedCriterion::eliminate_first(Eigen::MatrixXd& cross) {
       rest_.subtract(g, rhs);
     }
   }
-  return log_det + 2 * std::log(product);
+  return 2 * roots.log();
 }
 
 MixedValue MixedCriterion::value(const Eigen::VectorXd& theta) {
