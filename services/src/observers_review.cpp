@@ -47,6 +47,7 @@ std::vector<std::string> beside(const observers::SharedTable& table, std::size_t
     }
   }
   std::vector<std::string> ids;
+  ids.reserve(others.size());
   for (const std::size_t other : others) {
     ids.push_back(table.observers[other]);
   }
@@ -80,6 +81,7 @@ std::vector<AgreementPoint> gathered(const std::vector<observers::PairPoint>& po
     ++one.items;
   }
   std::vector<AgreementPoint> all;
+  all.reserve(found.size());
   for (const auto& [key, point] : found) {
     all.push_back(point);
   }

@@ -19,7 +19,7 @@ int places_for(const std::optional<stats::Interval>& interval) {
 
 /// "0.2 lower", "0.1 higher"; "0.0" where it rounds to that.
 std::string gap(double value, int places) {
-  const std::string shown = units::show_number(std::fabs(value), places);
+  std::string shown = units::show_number(std::fabs(value), places);
   if (shown == units::show_number(0, places)) {
     return shown;
   }

@@ -68,13 +68,13 @@ green::Records Outcomes::beside(const Around& around, const green::Visit& visit)
 
 void Outcomes::decide_visit(const Around& around, const journal::MadeVisit& made) {
   ThingOutcome outcome = begin(journal::Kind::visit, made);
-  if (made.removed) {
+  // Photos alone are no record, and no fault.
+  const bool photos_alone = made.done && outcome.problems.empty() && made.record.runs.empty() &&
+                            pictured_.contains(made.record.id);
+  if (made.removed || photos_alone) {
     decision_.visits_out.push_back(made.record.id);
   } else if (!made.done) {
     outcome.state = ThingState::open;
-  } else if (outcome.problems.empty() && made.record.runs.empty() &&
-             pictured_.contains(made.record.id)) {
-    decision_.visits_out.push_back(made.record.id); // photos alone are no record, and no fault
   } else if (outcome.problems.empty()) {
     green::Records records = beside(around, made.record);
     const Problems without = green::validate(records, last_day_);

@@ -70,6 +70,7 @@ units::Result<std::vector<units::Day>> visit_days(units::Day first, int visits, 
     return units::refuse("option_out_of_range", "every", std::to_string(every), "1 to 365 days");
   }
   std::vector<units::Day> days;
+  days.reserve(static_cast<std::size_t>(visits));
   for (int i = 0; i < visits; ++i) {
     days.push_back(first + i * every);
   }

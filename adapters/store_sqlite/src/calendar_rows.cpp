@@ -64,8 +64,10 @@ void Kind<green::Standard>::insert(Writing& to, std::int64_t record, int revisio
            Blank{standard.source.file}, standard.source.line);
 }
 
-green::Standard Kind<green::Standard>::read(Connection& /*db*/, std::int64_t /*key*/,
-                                            std::string /*id*/, Statement& row) {
+green::Standard Kind<green::Standard>::read(
+    Connection& /*db*/, std::int64_t /*key*/,
+    std::string /*id*/, // NOLINT(performance-unnecessary-value-param): other kinds keep it
+    Statement& row) {
   green::Standard standard;
   standard.green = row.text();
   standard.from = row.maybe_month_day();

@@ -59,13 +59,14 @@ struct Graph::Walk {
     if (low[at] != number[at]) {
       return;
     }
-    std::size_t other = at;
-    do {
-      other = waiting.back();
+    bool last = false;
+    while (!last) {
+      const std::size_t other = waiting.back();
       waiting.pop_back();
       open[other] = false;
       circle[other] = at;
-    } while (other != at);
+      last = other == at;
+    }
   }
 };
 

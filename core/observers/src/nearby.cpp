@@ -141,6 +141,7 @@ std::vector<NearbyPair> nearby_pairs(const green::Records& records, units::Day t
     return std::pair(found == places.end() ? places.size() : found->second, name);
   };
   std::vector<NearbyPair> pairs;
+  pairs.reserve(gathered.size());
   for (const auto& [names, by_green] : gathered) {
     pairs.push_back(
         pair_of(names, by_green, rank(names.second) < rank(names.first), options.confidence));

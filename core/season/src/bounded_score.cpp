@@ -14,8 +14,8 @@ double unrounded(double sd) {
 
 double bounded_score(double level, double sd) {
   double mean = kBottom;
-  for (double k = kInsideBottom; k <= kInsideTop; ++k) {
-    mean += stats::normal_cdf((level - k) / sd);
+  for (int above = 1; above < kTop; ++above) {
+    mean += stats::normal_cdf((level - (above + 0.5)) / sd);
   }
   return mean;
 }

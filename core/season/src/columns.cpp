@@ -68,6 +68,7 @@ Rows fixed_columns(const GreenModel& green, std::size_t observers) {
 
 std::vector<double> rates_of(const GreenModel& green, const Parameters& parameters) {
   std::vector<double> rates;
+  rates.reserve(green.losses.size());
   for (const Loss& loss : green.losses) {
     rates.push_back(parameters.rate[loss.method]);
   }

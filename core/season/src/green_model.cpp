@@ -102,6 +102,7 @@ class Gathering {
   void add(const Seen& seen, const green::Green& green, Look look, Scatter& scatter) {
     const std::size_t place = model_.looks.size();
     std::vector<double> since;
+    since.reserve(losses_.size());
     for (const TimedLoss& loss : losses_) {
       since.push_back(order_of(seen, loss) == Order::after
                           ? curve_.between(loss.loss.last, seen.visit->day)
@@ -122,6 +123,7 @@ class Gathering {
       put_bounds(model_.runs.back(), single);
       const std::string& half = green::half_of(&green, *seen.visit, run);
       std::vector<double> share;
+      share.reserve(losses_.size());
       for (std::size_t k = 0; k < losses_.size(); ++k) {
         share.push_back(since[k] < 0 ? 0 : half_share(model_, losses_[k].loss.half, half));
       }

@@ -13,6 +13,7 @@ Eigen::VectorXd left_over(const Model& model, std::size_t green, const Draw& dra
   const GreenModel& one = model.greens[green];
   const Layout layout = layout_of(model, one);
   std::vector<double> rates;
+  rates.reserve(one.losses.size());
   for (std::size_t k = 0; k < one.losses.size(); ++k) {
     rates.push_back(draw.rate(green, k, one.losses[k].method));
   }

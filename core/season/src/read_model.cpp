@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <optional>
 #include <set>
 
 namespace baize::season {
@@ -91,6 +92,29 @@ bool all_equal(const Model& model) {
   });
 }
 
+/// What keeps `model` from being fitted, where something does.
+std::optional<units::Problem> too_little(const Model& model) {
+  std::size_t looks = 0;
+  for (const GreenModel& green : model.greens) {
+    looks += green.looks.size();
+  }
+  if (looks < kFewestVisits) {
+    return units::Problem{"too_few_visits",
+                          "visits",
+                          units::write_number(static_cast<double>(looks)),
+                          "at least 10 scored visits, on greens with 3 visited days or more",
+                          {}};
+  }
+  if (all_equal(model)) {
+    return units::Problem{"all_scores_equal",
+                          "score",
+                          units::write_number(model.greens.front().runs.front().mean),
+                          "scores that differ: equal ones tell nothing of levels or losses",
+                          {}};
+  }
+  return std::nullopt;
+}
+
 } // namespace
 
 Model read_model(const green::Records& records, const climate::Weather& weather,
@@ -107,7 +131,6 @@ Model read_model(const green::Records& records, const climate::Weather& weather,
   Names methods;
   Scatter scatter;
   int unclear = 0;
-  std::size_t looks = 0;
   for (const green::Green& green : records.greens) {
     const std::size_t curve = green.grass == green::Grass::warm ? 1 : 0;
     Names observers_so_far = observers;
@@ -125,7 +148,6 @@ Model read_model(const green::Records& records, const climate::Weather& weather,
     observers = std::move(observers_so_far);
     methods = std::move(methods_so_far);
     scatter = scatter_so_far;
-    looks += one.looks.size();
     model.greens.push_back(std::move(one));
   }
   model.observers = observers.all;
@@ -135,22 +157,8 @@ Model read_model(const green::Records& records, const climate::Weather& weather,
         units::write_number(unclear) +
         " visits on the day of a work are left out: no times say which came first.");
   }
-  if (looks < kFewestVisits) {
-    model.summary =
-        stats::degenerate({"too_few_visits",
-                           "visits",
-                           units::write_number(static_cast<double>(looks)),
-                           "at least 10 scored visits, on greens with 3 visited days or more",
-                           {}});
-    return model;
-  }
-  if (all_equal(model)) {
-    model.summary =
-        stats::degenerate({"all_scores_equal",
-                           "score",
-                           units::write_number(model.greens.front().runs.front().mean),
-                           "scores that differ: equal ones tell nothing of levels or losses",
-                           {}});
+  if (const auto problem = too_little(model)) {
+    model.summary = stats::degenerate(*problem);
     return model;
   }
   put_roll_sd(model, scatter);

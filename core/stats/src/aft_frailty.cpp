@@ -48,8 +48,9 @@ Eigen::VectorXd uphill(const AftSlopes& slopes, const Eigen::VectorXd& at, bool 
   Eigen::MatrixXd information = slopes.information;
   double ridge = 1e-6 * (1 + information.diagonal().cwiseAbs().maxCoeff());
   Eigen::LLT<Eigen::MatrixXd> factor(information);
-  for (; factor.info() != Eigen::Success && ridge < 1e12; ridge *= 10) {
+  while (factor.info() != Eigen::Success && ridge < 1e12) {
     information = slopes.information + ridge * Eigen::MatrixXd::Identity(size, size);
+    ridge *= 10;
     factor.compute(information);
   }
   Eigen::VectorXd move = factor.solve(slopes.gradient);

@@ -25,6 +25,7 @@ inline units::Result<std::vector<ClusterPlaces>> cluster_places(const std::vecto
     by_number[clusters[i]].push_back(i);
   }
   std::vector<ClusterPlaces> all;
+  all.reserve(by_number.size());
   for (auto& [number, places] : by_number) {
     all.push_back({number, std::move(places)});
   }

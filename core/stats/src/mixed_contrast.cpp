@@ -27,6 +27,7 @@ double quadratic(const Matrix& m, const std::vector<double>& w) {
 
 double degrees(const MixedFit& fit, const std::vector<double>& weights, double variance) {
   std::vector<double> change;
+  change.reserve(fit.covariance_slopes.size());
   for (const Matrix& slope : fit.covariance_slopes) {
     change.push_back(quadratic(slope, weights));
   }

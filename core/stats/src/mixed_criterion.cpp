@@ -15,7 +15,7 @@ MixedCriterion::MixedCriterion(const MixedDesign& design, bool restricted)
     : design_(design), restricted_(restricted), moments_(moments(design)), rest_(design, moments_) {
   const Grouping& first = design.terms.front();
   for (const Grouping& term : design.terms) {
-    t_.emplace_back(static_cast<std::size_t>(term.columns * term.columns), 0.0);
+    t_.emplace_back(static_cast<std::size_t>(term.columns) * term.columns, 0.0);
   }
   factor_.resize(static_cast<std::size_t>(first.size()) * first.columns);
   first_rhs_.resize(moments_.response.front().size());
@@ -32,7 +32,7 @@ void MixedCriterion::unpack(const Eigen::VectorXd& theta) {
     for (int j = 0; j < term.columns; ++j) {
       const int last = term.correlated ? term.columns : j + 1;
       for (int i = j; i < last; ++i) {
-        t_[t][static_cast<std::size_t>(j * term.columns + i)] = theta(at++);
+        t_[t][static_cast<std::size_t>(j) * term.columns + i] = theta(at++);
       }
     }
   }
@@ -42,6 +42,7 @@ void MixedCriterion::unpack(const Eigen::VectorXd& theta) {
 void MixedCriterion::meet_others(int group) {
   const Grouping& first = design_.terms.front();
   const int k = first.columns;
+  const double* own = &factor_[static_cast<std::size_t>(group) * k * k];
   double* part = rest_.part(group);
   std::vector<double> half;
   for (int t = 1; t < moments_.terms; ++t) {
@@ -53,12 +54,13 @@ void MixedCriterion::meet_others(int group) {
       }
       continue;
     }
+    const std::size_t size = static_cast<std::size_t>(k) * cross.columns;
     for (int e = cross.start[group]; e < cross.start[group + 1]; ++e) {
-      half.resize(static_cast<std::size_t>(k * cross.columns));
+      half.resize(size);
       times(k, cross.columns, cross.block(e), t_[t].data(), half.data());
       transposed_times(k, t_[0].data(), cross.columns, half.data(), part);
-      forward(k, &factor_[static_cast<std::size_t>(group * k * k)], cross.columns, part);
-      part += k * cross.columns;
+      forward(k, own, cross.columns, part);
+      part += size;
     }
   }
 }
@@ -70,10 +72,11 @@ double MixedCriterion::eliminate_first(Eigen::MatrixXd& cross) {
   const int k = first.columns;
   const int columns = static_cast<int>(cross.cols());
   const Cross& own = moments_.cross.front();
-  std::vector<double> half(static_cast<std::size_t>(k * k));
+  std::vector<double> half(static_cast<std::size_t>(k) * k);
   LogProduct roots; // of the blocks' determinants
+  const auto column = [&](const double* rhs, std::ptrdiff_t c) { return rhs + c * k; };
   for (int g = 0; g < first.groups; ++g) {
-    double* factor = &factor_[static_cast<std::size_t>(g * k * k)];
+    double* factor = &factor_[static_cast<std::size_t>(g) * k * k];
     times(k, k, own.block(g), t_[0].data(), half.data());
     transposed_times(k, t_[0].data(), k, half.data(), factor);
     for (int i = 0; i < k; ++i) {
@@ -86,7 +89,7 @@ double MixedCriterion::eliminate_first(Eigen::MatrixXd& cross) {
     forward(k, factor, columns, rhs);
     for (int c = 0; c < columns; ++c) {
       for (int r = c; r < columns; ++r) {
-        cross(r, c) -= dot(k, rhs + r * k, rhs + c * k);
+        cross(r, c) -= dot(k, column(rhs, r), column(rhs, c));
       }
     }
     if (rest_.size() > 0) {

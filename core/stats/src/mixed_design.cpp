@@ -11,8 +11,6 @@
 namespace baize::stats::detail {
 namespace {
 
-using units::Problem;
-
 /// A column shorter than this, once those before it are taken out, is a sum of them.
 constexpr double kDependent = 1e-10;
 

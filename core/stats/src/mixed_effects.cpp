@@ -22,8 +22,9 @@ void MixedCriterion::first_effects(const Eigen::VectorXd& coefficients, const Ei
   const int k = first.columns;
   const int columns = static_cast<int>(coefficients.size());
   const Block t(t_[0].data(), k, k);
+  const std::size_t block = static_cast<std::size_t>(k) * k;
   for (int g = 0; g < first.groups; ++g) {
-    const double* factor = &factor_[static_cast<std::size_t>(g * k * k)];
+    const double* factor = &factor_[g * block];
     const Block rhs(&first_rhs_[static_cast<std::size_t>(g) * k * (columns + 1)], k, columns + 1);
     Eigen::VectorXd effect = rhs.col(columns) - rhs.leftCols(columns) * coefficients;
     Eigen::MatrixXd inverse = Eigen::MatrixXd::Identity(k, k);
@@ -43,29 +44,29 @@ void MixedCriterion::first_effects(const Eigen::VectorXd& coefficients, const Ei
     backward(k, factor, k, inverse.data());
     inverse.transposeInPlace();
     backward(k, factor, k, inverse.data());
-    keep(t * effect, &out.value[0][static_cast<std::size_t>(g * k)]);
-    keep(t * inverse * t.transpose(), &out.covariance[0][static_cast<std::size_t>(g * k * k)]);
+    keep(t * effect, &out.value[0][static_cast<std::size_t>(g) * k]);
+    keep(t * inverse * t.transpose(), &out.covariance[0][g * block]);
   }
 }
 
 void MixedCriterion::other_effects(const Eigen::VectorXd& rest, Effects& out) const {
   constexpr int kAtOnce = 64; // columns, so that a sparse factor is not filled into a dense inverse
   for (std::size_t a = 1; a < t_.size(); ++a) {
-    const int k = design_.terms[a].columns;
-    const int groups = design_.terms[a].groups;
+    const Eigen::Index k = design_.terms[a].columns;
+    const Eigen::Index groups = design_.terms[a].groups;
     const Block t(t_[a].data(), k, k);
-    const int step = std::max(1, kAtOnce / k);
-    for (int first = 0; first < groups; first += step) {
-      const int count = std::min(step, groups - first);
+    const Eigen::Index step = std::max<Eigen::Index>(1, kAtOnce / k);
+    for (Eigen::Index first = 0; first < groups; first += step) {
+      const Eigen::Index count = std::min(step, groups - first);
       const Eigen::Index row = rest_.offset(static_cast<int>(a)) + first * k;
       Eigen::MatrixXd unit = Eigen::MatrixXd::Zero(rest_.size(), count * k);
       unit.middleRows(row, count * k).setIdentity();
       const Eigen::MatrixXd half = rest_.half(unit);
-      for (int g = 0; g < count; ++g) {
+      for (Eigen::Index g = 0; g < count; ++g) {
         const Eigen::MatrixXd mine = half.middleCols(g * k, k) * t.transpose();
-        const auto at = static_cast<std::size_t>(first + g);
-        keep(t * rest.segment(row + g * k, k), &out.value[a][at * k]);
-        keep(mine.transpose() * mine, &out.covariance[a][at * k * k]);
+        const auto at = static_cast<std::size_t>(first + g) * static_cast<std::size_t>(k);
+        keep(t * rest.segment(row + g * k, k), &out.value[a][at]);
+        keep(mine.transpose() * mine, &out.covariance[a][at * static_cast<std::size_t>(k)]);
       }
     }
   }

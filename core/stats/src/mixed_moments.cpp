@@ -29,7 +29,7 @@ Cross cross(const Grouping& a, const Grouping& b) {
   }
   rows = by_group(a, by_group(b, rows));
   Cross out{a.columns, b.columns, {}, {}, {}};
-  const auto block = static_cast<std::size_t>(a.columns * b.columns);
+  const auto block = static_cast<std::size_t>(a.columns) * b.columns;
   int last_a = -1;
   for (const int r : rows) {
     const auto row = static_cast<std::size_t>(r);

@@ -29,6 +29,7 @@ double find_test(const stats::TrialAnova& anova, const std::vector<std::size_t>&
 
 std::vector<double> numbers(const std::vector<Mean>& means) {
   std::vector<double> all;
+  all.reserve(means.size());
   for (const Mean& mean : means) {
     all.push_back(mean.mean);
   }
@@ -61,6 +62,7 @@ void add_pairs(const std::vector<stats::PairDifference>& differences, double con
 /// The control comes first in treatments(plan).
 void add_control(double variance, double confidence, Comparison& comparison) {
   std::vector<int> counts;
+  counts.reserve(comparison.means.size());
   for (const Mean& mean : comparison.means) {
     counts.push_back(mean.plots);
   }

@@ -39,8 +39,12 @@ std::vector<BlockGrid> grids(const Plan& plan) {
   return all;
 }
 
+std::string treatment_name(const std::string& first, const std::string& second) {
+  return second.empty() ? first : first + " / " + second;
+}
+
 std::string treatment_name(const Plot& plot) {
-  return plot.second.empty() ? plot.treatment : plot.treatment + " / " + plot.second;
+  return treatment_name(plot.treatment, plot.second);
 }
 
 } // namespace baize::trials

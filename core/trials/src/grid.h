@@ -22,6 +22,7 @@ struct BlockGrid {
 std::vector<BlockGrid> grids(const Plan& plan);
 
 /// "coring / sand" or "coring".
+std::string treatment_name(const std::string& first, const std::string& second);
 std::string treatment_name(const Plot& plot);
 
 } // namespace baize::trials

@@ -15,6 +15,11 @@ std::string plot_name(const Plot& plot) {
   return "plot " + std::to_string(plot.number);
 }
 
+/// "coring with sand" or "coring".
+std::string name_of(const std::string& first, const std::string& second) {
+  return second.empty() ? first : first + " with " + second;
+}
+
 std::optional<Problem> bad_plots(const Plan& plan) {
   std::set<int> numbers;
   for (const Plot& plot : plan.plots) {
@@ -41,8 +46,7 @@ std::optional<Problem> bad_blocks(const Plan& plan) {
   std::map<int, std::set<std::pair<std::string, std::string>>> found;
   for (const Plot& plot : plan.plots) {
     if (!found[plot.block].insert({plot.treatment, plot.second}).second) {
-      return Problem{"treatment_twice", "treatment",
-                     plot.treatment + (plot.second.empty() ? "" : " with " + plot.second),
+      return Problem{"treatment_twice", "treatment", name_of(plot.treatment, plot.second),
                      "once in each block, and it is twice in block " + std::to_string(plot.block),
                      plot_name(plot)};
     }
@@ -53,9 +57,8 @@ std::optional<Problem> bad_blocks(const Plan& plan) {
     for (const std::string& first : firsts) {
       for (const std::string& other : others) {
         if (!pairs.contains({first, other})) {
-          return Problem{"treatment_missing", "treatment",
-                         first + (other.empty() ? "" : " with " + other), "once in each block",
-                         "block " + std::to_string(block)};
+          return Problem{"treatment_missing", "treatment", name_of(first, other),
+                         "once in each block", "block " + std::to_string(block)};
         }
       }
     }

@@ -78,7 +78,7 @@ Table averaged(Field& field, bool second) {
 
 Field draw_field(const TrialShape& shape, double whole, double plot, stats::Random& random) {
   Field field{shape.blocks, shape.treatments, shape.seconds, {}};
-  field.y.resize(static_cast<std::size_t>(field.r * field.t * field.s));
+  field.y.resize(static_cast<std::size_t>(field.r) * field.t * field.s);
   const bool strips = shape.layout == Layout::strip_plot;
   const bool units = strips || shape.layout == Layout::split_plot;
   std::vector<double> across(static_cast<std::size_t>(field.s), 0);

@@ -44,7 +44,7 @@ std::vector<std::string> timed(const Plan& plan, TimeBack& result) {
   const auto others = plan.has_second() ? seconds(plan) : std::vector{std::string()};
   for (const std::string& first : treatments(plan)) {
     for (const std::string& second : others) {
-      const std::string name = second.empty() ? first : first + " / " + second;
+      const std::string name = treatment_name(first, second);
       int below = 0;
       int back = 0;
       for (const PlotBack& plot : result.plots) {

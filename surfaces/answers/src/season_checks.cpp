@@ -20,6 +20,7 @@ Json surprises(const services::SeasonChecks& checks) {
       .put("visits", of.in_line.values);
   if (of.in_line.summary.usable) {
     std::vector<double> lags;
+    lags.reserve(of.in_line.autocorrelation.size());
     for (const double one : of.in_line.autocorrelation) {
       lags.push_back(cut(one));
     }

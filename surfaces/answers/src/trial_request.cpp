@@ -1,6 +1,7 @@
 #include "baize/answers/trial.h"
 
 #include <cmath>
+#include <utility>
 
 namespace baize::answers {
 namespace {
@@ -61,8 +62,8 @@ class Members {
     if (found == left_.end()) {
       return;
     }
-    const Json one = *found;
-    left_.erase(name);
+    const Json one = std::move(*found);
+    left_.erase(found);
     if (!use(one)) {
       refuse(bad(name, shown(one), rule));
     }

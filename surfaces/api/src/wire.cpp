@@ -4,7 +4,7 @@
 
 #include <fmt/format.h>
 
-#include <ctime>
+#include <chrono>
 
 namespace baize::api {
 
@@ -19,11 +19,15 @@ std::string http_date() {
   static constexpr const char* kDays[] = {"Sun", "Mon", "Tue", "Wed", "Thu", "Fri", "Sat"};
   static constexpr const char* kMonths[] = {"Jan", "Feb", "Mar", "Apr", "May", "Jun",
                                             "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"};
-  const std::time_t now = std::time(nullptr);
-  std::tm utc{};
-  gmtime_r(&now, &utc);
-  return fmt::format("{}, {:02} {} {} {:02}:{:02}:{:02} GMT", kDays[utc.tm_wday], utc.tm_mday,
-                     kMonths[utc.tm_mon], utc.tm_year + 1900, utc.tm_hour, utc.tm_min, utc.tm_sec);
+  const auto now = std::chrono::floor<std::chrono::seconds>(std::chrono::system_clock::now());
+  const auto today = std::chrono::floor<std::chrono::days>(now);
+  const std::chrono::year_month_day date(today);
+  const std::chrono::hh_mm_ss time(now - today);
+  return fmt::format(
+      "{}, {:02} {} {} {:02}:{:02}:{:02} GMT", kDays[std::chrono::weekday(today).c_encoding()],
+      static_cast<unsigned>(date.day()), kMonths[static_cast<unsigned>(date.month()) - 1],
+      static_cast<int>(date.year()), time.hours().count(), time.minutes().count(),
+      time.seconds().count());
 }
 
 units::Problem problem(const char* code, const char* field, std::string value, const char* rule) {

@@ -17,7 +17,7 @@ Column length(const Session& session, std::string name) {
 }
 
 Cell cell(std::string text) {
-  return {text, text};
+  return {text, std::move(text)};
 }
 Cell cell(const char* text) {
   return cell(std::string(text));
@@ -46,7 +46,7 @@ Cell length_cell(const Session& session, const std::optional<double>& metres) {
   const units::Length value = units::from_metres(*metres);
   switch (session.length_unit()) {
   case units::LengthUnit::metre:
-    return cell(session, *metres, 2);
+    return cell(session, metres, 2);
   case units::LengthUnit::centimetre:
     return cell(session, units::centimetres(value), 0);
   case units::LengthUnit::foot:

@@ -30,7 +30,7 @@ struct TrialDesignReview {
 
 /// Draws the layout and says what it could find. Refuses as trials::Design and
 /// trials::PowerOptions.
-units::Result<TrialDesignReview> design_trial(const TrialRequest& request, const TrialFiles& files);
+units::Result<TrialDesignReview> design_trial(const TrialRequest& asked, const TrialFiles& files);
 
 /// `visits` days, `every` days apart, from the first: 1 to 60 visits, every 1 to 365 days.
 units::Result<std::vector<units::Day>> visit_days(units::Day first, int visits, int every);

@@ -20,7 +20,7 @@ enum class Layout {
 
 /// "randomised_blocks" and so on, as files hold it.
 std::string_view word(Layout layout);
-std::optional<Layout> layout_of(std::string_view word);
+std::optional<Layout> layout_of(std::string_view text);
 
 /// A piece of a green with one treatment (or one pair of treatments).
 struct Plot {
