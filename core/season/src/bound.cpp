@@ -30,8 +30,14 @@ class LogLikelihood {
   }
   double at(double level) const {
     const double off = (mean_ - level) / sd_;
-    return run_.at_ten * log_cdf((level - kInsideTop) / whole_) +
-           run_.at_one * log_cdf((kInsideBottom - level) / whole_) - inner_ * off * off / 2;
+    double log = -inner_ * off * off / 2;
+    if (run_.at_ten > 0) {
+      log += run_.at_ten * log_cdf((level - kInsideTop) / whole_);
+    }
+    if (run_.at_one > 0) {
+      log += run_.at_one * log_cdf((kInsideBottom - level) / whole_);
+    }
+    return log;
   }
 
  private:

@@ -1,47 +1,29 @@
 #include "columns.h"
 
+#include <algorithm>
 #include <cmath>
 #include <vector>
 
 namespace baize::season {
 namespace {
 
-double left_of(double growth, double rate) {
-  const double exponent = rate * growth;
-  return growth < 0 || exponent > kOver ? 0 : std::exp(-exponent);
+/// The looks that see a loss which is not over: `count` rows from `first`.
+struct Seen {
+  Eigen::Index first = 0;
+  Eigen::Index count = 0;
+};
+
+Seen seen_of(const GreenModel& green, Eigen::Index loss, double rate) {
+  const auto growth = green.growth.col(loss); // rises with the looks; below 0 before the work
+  const auto* const end = growth.data() + growth.size();
+  const auto* const first = std::lower_bound(growth.data(), end, 0.0);
+  return {first - growth.data(), std::upper_bound(first, end, kOver / rate) - first};
 }
 
-/// Without parameters, and with no losses counted, lines and values alone.
-Rows apart(const GreenModel& green, Eigen::Index losses, const Parameters* parameters) {
-  const auto lines = static_cast<Eigen::Index>(green.lines.size());
-  Rows columns = Rows::Zero(static_cast<Eigen::Index>(green.runs.size()), losses + lines + 1);
-  for (Eigen::Index r = 0; r < columns.rows(); ++r) {
-    const RunMean& run = green.runs[static_cast<std::size_t>(r)];
-    const auto look = static_cast<Eigen::Index>(run.look);
-    for (Eigen::Index k = 0; k < losses; ++k) {
-      const double apart = green.run_share(r, k) - green.share(look, k);
-      if (apart != 0) {
-        const double rate = parameters->rate[green.losses[static_cast<std::size_t>(k)].method];
-        columns(r, k) = -apart * left_of(green.growth(look, k), rate);
-      }
-    }
-    columns.row(r).segment(losses, lines) = -green.line_share.row(look);
-    columns(r, losses + static_cast<Eigen::Index>(run.line)) += 1;
-    columns(r, losses + lines) = run.mean - green.looks[run.look].mean;
-    columns.row(r) *= std::sqrt(run.rolls);
-  }
-  return columns;
-}
-
-Eigen::MatrixXd products_of(const Rows& columns) {
-  Eigen::MatrixXd products = Eigen::MatrixXd::Zero(columns.cols(), columns.cols());
-  products.selfadjointView<Eigen::Lower>().rankUpdate(columns.transpose());
-  return products;
-}
-
-/// Change of share x depth x exp(-rate growth), taken off, with the log of the rate.
-double change(double share, double depth, double growth, double rate) {
-  return share == 0 ? 0 : share * depth * rate * growth * left_of(growth, rate);
+/// What these looks see of a loss of depth 1.
+Eigen::VectorXd seen_part(const GreenModel& green, Eigen::Index loss, double rate, Seen seen) {
+  return green.share.col(loss).segment(seen.first, seen.count).array() *
+         (-rate * green.growth.col(loss).segment(seen.first, seen.count)).array().exp();
 }
 
 } // namespace
@@ -75,33 +57,35 @@ std::vector<double> rates_of(const GreenModel& green, const Parameters& paramete
   return rates;
 }
 
-Rows look_columns(const Model& model, const GreenModel& green, const std::vector<double>& rates) {
-  const Layout layout = layout_of(model, green);
-  Rows columns(green.fixed.rows(), layout.all());
-  columns.rightCols(green.fixed.cols()) = green.fixed;
-  for (Eigen::Index k = 0; k < layout.losses; ++k) {
+void put_losses(const GreenModel& green, const std::vector<double>& rates, Rows& columns,
+                Eigen::Index at) {
+  const auto losses = static_cast<Eigen::Index>(green.losses.size());
+  columns.middleCols(at, losses).setZero();
+  for (Eigen::Index k = 0; k < losses; ++k) {
     const double rate = rates[static_cast<std::size_t>(k)];
-    for (Eigen::Index i = 0; i < columns.rows(); ++i) {
-      const double share = green.share(i, k);
-      columns(i, k) = share == 0 ? 0 : -share * left_of(green.growth(i, k), rate);
-    }
+    const Seen seen = seen_of(green, k, rate);
+    columns.col(at + k).segment(seen.first, seen.count) = -seen_part(green, k, rate, seen);
   }
+}
+
+Rows look_columns(const Model& model, const GreenModel& green, const std::vector<double>& rates) {
+  Rows columns(green.fixed.rows(), layout_of(model, green).all());
+  put_losses(green, rates, columns, 0);
+  columns.rightCols(green.fixed.cols()) = green.fixed;
   return columns;
 }
 
-Eigen::MatrixXd within_products(const GreenModel& green, const Parameters& parameters) {
-  const auto losses = static_cast<Eigen::Index>(green.losses.size());
-  const auto lines = static_cast<Eigen::Index>(green.lines.size());
-  if (!green.split) {
-    Eigen::MatrixXd products = Eigen::MatrixXd::Zero(losses + lines + 1, losses + lines + 1);
-    products.bottomRightCorner(lines + 1, lines + 1) = green.within;
-    return products;
+Eigen::VectorXd without_effects(const GreenModel& green, const std::vector<double>& rates,
+                                const Eigen::VectorXd& effects) {
+  const Eigen::Index fixed = green.fixed.cols() - 1;
+  Eigen::VectorXd left = green.fixed.col(fixed);
+  left.noalias() -= green.fixed.leftCols(fixed) * effects.tail(fixed);
+  for (Eigen::Index k = 0; k < effects.size() - fixed; ++k) {
+    const double rate = rates[static_cast<std::size_t>(k)];
+    const Seen seen = seen_of(green, k, rate);
+    left.segment(seen.first, seen.count) += effects(k) * seen_part(green, k, rate, seen);
   }
-  return products_of(columns_within(green, parameters));
-}
-
-Rows columns_within(const GreenModel& green, const Parameters& parameters) {
-  return apart(green, static_cast<Eigen::Index>(green.losses.size()), &parameters);
+  return left;
 }
 
 Rows rate_columns(const GreenModel& green, const std::vector<double>& rates,
@@ -114,53 +98,6 @@ Rows rate_columns(const GreenModel& green, const std::vector<double>& rates,
     }
   }
   return columns;
-}
-
-Rows rate_columns_within(const GreenModel& green, const std::vector<double>& rates,
-                         const Eigen::VectorXd& depths) {
-  Rows columns(green.run_share.rows(), green.run_share.cols());
-  for (Eigen::Index r = 0; r < columns.rows(); ++r) {
-    const RunMean& run = green.runs[static_cast<std::size_t>(r)];
-    const auto look = static_cast<Eigen::Index>(run.look);
-    for (Eigen::Index k = 0; k < columns.cols(); ++k) {
-      columns(r, k) =
-          std::sqrt(run.rolls) * change(green.run_share(r, k) - green.share(look, k), depths(k),
-                                        green.growth(look, k), rates[static_cast<std::size_t>(k)]);
-    }
-  }
-  return columns;
-}
-
-Eigen::MatrixXd within_lines(const GreenModel& green) {
-  return products_of(apart(green, 0, nullptr));
-}
-
-double whiten(const Model& model, const GreenModel& green, const Parameters& parameters,
-              Rows& columns) {
-  const double walk = parameters.level_walk * parameters.level_walk;
-  const double visit = parameters.visit_sd * parameters.visit_sd;
-  const double roll = model.roll_sd * model.roll_sd;
-  std::vector<double> level(static_cast<std::size_t>(columns.cols()), 0.0);
-  double variance = 0;
-  double log_determinant = 0;
-  for (Eigen::Index i = 0; i < columns.rows(); ++i) {
-    const Look& look = green.looks[static_cast<std::size_t>(i)];
-    if (i > 0) {
-      variance += walk * (look.day - green.looks[static_cast<std::size_t>(i - 1)].day);
-    }
-    const double total = variance + visit + roll / look.rolls;
-    const double gain = variance / total;
-    const double scale = 1 / std::sqrt(total);
-    double* row = columns.row(i).data();
-    for (double& mean : level) {
-      const double error = *row - mean;
-      mean += gain * error;
-      *row++ = scale * error;
-    }
-    variance *= 1 - gain;
-    log_determinant += std::log(total);
-  }
-  return log_determinant;
 }
 
 } // namespace baize::season

@@ -24,13 +24,11 @@ struct Products {
 Products products_of(const Model& model, const GreenModel& green, const Parameters& parameters) {
   const Layout layout = layout_of(model, green);
   Products products;
-  Rows looks = look_columns(model, green, rates_of(green, parameters));
-  products.log_determinant = whiten(model, green, parameters, looks);
-  products.all = Eigen::MatrixXd::Zero(layout.all(), layout.all());
-  products.all.selfadjointView<Eigen::Lower>().rankUpdate(looks.transpose());
+  const std::vector<double> rates = rates_of(green, parameters);
+  products.all = look_products(model, green, parameters, rates, products.log_determinant);
   const Eigen::Index inner = layout.losses + layout.lines;
   const double roll = model.roll_sd * model.roll_sd;
-  const Eigen::MatrixXd within = within_products(green, parameters) / roll;
+  const Eigen::MatrixXd within = within_products(green, rates) / roll;
   products.all.topLeftCorner(inner, inner) += within.topLeftCorner(inner, inner);
   products.all.row(layout.all() - 1).head(inner) += within.row(inner).head(inner);
   products.all(layout.all() - 1, layout.all() - 1) += within(inner, inner);

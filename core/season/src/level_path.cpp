@@ -17,10 +17,9 @@ Eigen::VectorXd left_over(const Model& model, std::size_t green, const Draw& dra
   for (std::size_t k = 0; k < one.losses.size(); ++k) {
     rates.push_back(draw.rate(green, k, one.losses[k].method));
   }
-  const Rows columns = look_columns(model, one, rates);
   Eigen::VectorXd effects(layout.all() - 1);
   effects << draw.own[green], draw.shared.head(layout.shared());
-  return columns.col(layout.all() - 1) - columns.leftCols(layout.all() - 1) * effects;
+  return without_effects(one, rates, effects);
 }
 
 } // namespace
@@ -76,7 +75,8 @@ std::vector<double> LevelPaths::draw(const Draw& draw, stats::Random& random) co
   const std::vector<Filtered> filtered = filter(draw);
   std::vector<double> level(static_cast<std::size_t>(wanted_.days()), start);
   double walked = 0;
-  for (std::size_t i = filtered.size(); i-- > 0;) {
+  // What lies before the days wanted is of no interest any more.
+  for (std::size_t i = filtered.size(); i-- > 0 && days_[i] >= wanted_.first;) {
     double mean = filtered[i].mean;
     double variance = filtered[i].variance;
     if (i + 1 < filtered.size()) {

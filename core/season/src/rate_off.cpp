@@ -36,7 +36,7 @@ Whitened over_looks(const SeasonFit& fit, const GreenModel& green, const Eigen::
 Whitened within_looks(const SeasonFit& fit, const GreenModel& green, const Eigen::VectorXd& own,
                       const Eigen::VectorXd& depths) {
   const std::vector<double> rates = rates_of(green, fit.parameters);
-  const Rows columns = columns_within(green, fit.parameters) / fit.model.roll_sd;
+  const Rows columns = columns_within(green, rates) / fit.model.roll_sd;
   const Eigen::Index effects = columns.cols() - 1; // losses and lines
   Whitened within;
   within.own = Rows::Zero(columns.rows(), own.size());
@@ -61,7 +61,7 @@ bool put_green(const SeasonFit& fit, std::size_t place, RateOff& off) {
   Eigen::MatrixXd precision = Eigen::MatrixXd::Identity(losses, losses) / (belief * belief);
   Eigen::VectorXd right = Eigen::VectorXd::Zero(losses);
   for (const bool within : {false, true}) {
-    if (within && !green.split) {
+    if (within && green.split.losses.empty()) {
       continue; // within looks all losses are alike
     }
     const Whitened part =

@@ -36,12 +36,7 @@ void put_shares(GreenModel& green) {
 
 /// What differs within looks.
 void put_within(GreenModel& green) {
-  green.split = false;
-  for (Eigen::Index r = 0; r < green.run_share.rows() && green.run_share.cols() > 0; ++r) {
-    const auto look = static_cast<Eigen::Index>(green.runs[static_cast<std::size_t>(r)].look);
-    const double apart = (green.run_share.row(r) - green.share.row(look)).cwiseAbs().maxCoeff();
-    green.split = green.split || apart > 1e-9;
-  }
+  green.split = split_losses(green);
   green.within = within_lines(green);
   green.log_rolls = 0;
   for (const RunMean& run : green.runs) {

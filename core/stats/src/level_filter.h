@@ -1,6 +1,6 @@
 #pragma once
 
-#include "log_product.h"
+#include "baize/stats/log_product.h"
 
 #include <optional>
 

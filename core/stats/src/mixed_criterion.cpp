@@ -1,6 +1,6 @@
 #include "mixed_criterion.h"
 
-#include "log_product.h"
+#include "baize/stats/log_product.h"
 #include "small_blocks.h"
 
 #include <Eigen/Cholesky>

@@ -71,6 +71,15 @@ struct RunMean {
 /// One row a look.
 using Rows = Eigen::Matrix<double, Eigen::Dynamic, Eigen::Dynamic, Eigen::RowMajor>;
 
+/// Losses that some visit saw on part of its rolls only, and of their sums of products
+/// within looks what depends on no rate: one column a look, to be weighted with what is
+/// left of the losses by then.
+struct SplitLosses {
+  std::vector<Eigen::Index> losses;            ///< places in GreenModel::losses
+  std::vector<Eigen::MatrixXd> with_lines;     ///< of each, with lines and value: one row each
+  std::vector<Eigen::RowVectorXd> with_losses; ///< with itself and those before it, pair by pair
+};
+
 /// A green's records as the model reads them. Matrices have one row a look (or a
 /// run) and one column a loss.
 struct GreenModel {
@@ -88,7 +97,7 @@ struct GreenModel {
   Rows fixed;                 ///< looks: columns that depend on no parameter, see fixed_columns
   Eigen::MatrixXd within;     ///< sums of squares and products of lines and values within looks
   double log_rolls = 0;       ///< log-determinant that within-look differences add, noise 1
-  bool split = false;         ///< some visit saw a loss on part of its rolls only
+  SplitLosses split;          ///< losses that differ within looks
 };
 
 /// A whole club's records as the model reads them.

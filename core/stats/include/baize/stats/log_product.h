@@ -3,12 +3,13 @@
 #include <cmath>
 #include <numbers>
 
-namespace baize::stats::detail {
+namespace baize::stats {
 
 /// The logarithm of a long product of numbers above 0, for one logarithm in all: the
 /// product of their mantissas, and the sum of their powers of two beside it.
 class LogProduct {
  public:
+  /// `factor`: finite, above 0.
   void times(double factor) {
     int power = 0;
     mantissa_ *= std::frexp(factor, &power);
@@ -26,4 +27,4 @@ class LogProduct {
   double powers_ = 0;
 };
 
-} // namespace baize::stats::detail
+} // namespace baize::stats
