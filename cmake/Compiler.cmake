@@ -13,6 +13,14 @@ if(BAIZE_CCACHE)
   set(CMAKE_CXX_COMPILER_LAUNCHER ${BAIZE_CCACHE})
 endif()
 
+# The compiler cache finds sources that read such headers only where CCACHE_SLOPPINESS
+# lets it, see tools/prepare.sh; clang would write the time of day into them.
+set(read_once OFF)
+if(CMAKE_CXX_COMPILER_ID STREQUAL "GNU")
+  set(read_once ON)
+endif()
+option(BAIZE_READ_ONCE "Compile headers of others ahead" ${read_once})
+
 # The linker that the phone's core needs anyway links a test in a tenth of the
 # time; where it is missing, the compiler's own does.
 find_program(BAIZE_LLD ld.lld HINTS /usr/lib/llvm-19/bin)

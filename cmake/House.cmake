@@ -6,10 +6,22 @@
 #   baize_program(NAME baize SOURCES main.cpp USES cli api)
 #
 # Sources are every .cpp under FOLDER/src; headers live in
-# FOLDER/include/baize/<name>/.
+# FOLDER/include/baize/<name>/. READ_FIRST names heavy headers of others that most
+# sources of a library include (see baize_read_once).
+
+# Headers of others that cost more than most sources that include them are compiled
+# ahead, with those of the standard library that nearly all include; none of ours among
+# them. Sources still include what they use: clang-tidy and the headers' own test read
+# them without.
+function(baize_read_once target)
+  if(BAIZE_READ_ONCE AND ARGN)
+    target_precompile_headers(${target} PRIVATE <algorithm> <functional> <map> <optional>
+      <string> <string_view> <vector> <tl/expected.hpp> ${ARGN})
+  endif()
+endfunction()
 
 function(baize_library)
-  cmake_parse_arguments(ARG "" "NAME;FOLDER" "USES;PARTS;SOURCES" ${ARGN})
+  cmake_parse_arguments(ARG "" "NAME;FOLDER" "USES;PARTS;SOURCES;READ_FIRST" ${ARGN})
   set(root ${CMAKE_SOURCE_DIR}/${ARG_FOLDER})
   file(GLOB sources CONFIGURE_DEPENDS ${root}/src/*.cpp)
   file(GLOB headers CONFIGURE_DEPENDS ${root}/include/baize/${ARG_NAME}/*.h)
@@ -26,6 +38,7 @@ function(baize_library)
     target_link_libraries(${target} PUBLIC baize_${used})
   endforeach()
   target_link_libraries(${target} PUBLIC ${ARG_PARTS})
+  baize_read_once(${target} ${ARG_READ_FIRST})
   set_property(GLOBAL APPEND PROPERTY BAIZE_LIBRARIES ${ARG_NAME})
   set_property(GLOBAL PROPERTY BAIZE_USES_${ARG_NAME} "${ARG_USES}")
   set_property(GLOBAL PROPERTY BAIZE_FOLDER_${ARG_NAME} "${ARG_FOLDER}")
@@ -67,6 +80,16 @@ function(baize_test)
   target_include_directories(${ARG_NAME} PRIVATE ${CMAKE_SOURCE_DIR}/tests)
   target_compile_definitions(${ARG_NAME} PRIVATE
     BAIZE_SOURCE_DIR=".")
+  if(BAIZE_READ_ONCE)
+    if(NOT TARGET baize_test_headers)
+      # A program, as what reads them is: libraries are compiled with another -fpie.
+      file(WRITE ${CMAKE_BINARY_DIR}/headers_only/test_headers.cpp "int main() {}\n")
+      add_executable(baize_test_headers ${CMAKE_BINARY_DIR}/headers_only/test_headers.cpp)
+      target_link_libraries(baize_test_headers PRIVATE GTest::gmock nlohmann_json::nlohmann_json)
+      baize_read_once(baize_test_headers <gtest/gtest.h> <nlohmann/json.hpp>)
+    endif()
+    target_precompile_headers(${ARG_NAME} REUSE_FROM baize_test_headers)
+  endif()
   add_test(NAME ${ARG_NAME} COMMAND ${ARG_NAME} WORKING_DIRECTORY ${CMAKE_SOURCE_DIR})
 endfunction()
 

@@ -24,6 +24,12 @@ ninja -C "$build" -t deps | awk '
   NF && sub(/^\.\.\/\.\.\//, "", $1) { line = line (line == "" ? "" : " ") $1 }
   END { if (line != "") print line }' | sort -u >"$includes"
 
+# Without the headers that g++ has compiled ahead: each source must include its own.
+commands=build/tidy-clean/commands
+mkdir -p "$commands"
+sed -E 's/-Winvalid-pch -include [^ ]*cmake_pch\.hxx//' "$build/compile_commands.json" \
+  >"$commands/compile_commands.json"
+
 tidy_one() {
   local source=$1 read stamp
   read=$(awk -v source="$source" '$1 == source { print; exit }' "$includes")
@@ -32,7 +38,7 @@ tidy_one() {
   # shellcheck disable=SC2086 # one word per file is meant
   stamp="$state/$(cat .clang-tidy $read | sha256sum | cut -c1-32)"
   [ -e "$stamp" ] && return 0
-  clang-tidy-19 --load="$scope" -p "$build" --quiet --extra-arg=-Wno-unknown-warning-option \
+  clang-tidy-19 --load="$scope" -p "$commands" --quiet --extra-arg=-Wno-unknown-warning-option \
     --extra-arg=-Xclang --extra-arg=-analyzer-config \
     --extra-arg=-Xclang --extra-arg="max-nodes=$TIDY_STATES" "$source" 2>/dev/null || {
     printf 'clang-tidy: %s is not clean\n' "$source"
@@ -41,7 +47,7 @@ tidy_one() {
   : >"$stamp"
 }
 export -f tidy_one
-export build state includes scope
+export commands state includes scope
 # In place of this shell, so that whoever ends it ends the reading too.
 exec xargs -P "$(nproc)" -I{} bash -c 'tidy_one "$1"' _ {} < <(
   git ls-files --cached --others --exclude-standard -- 'core/*.cpp' 'services/*.cpp' \
