@@ -93,12 +93,16 @@ function(baize_test)
   add_test(NAME ${ARG_NAME} COMMAND ${ARG_NAME} WORKING_DIRECTORY ${CMAKE_SOURCE_DIR})
 endfunction()
 
-# The headers of a library that no source of it includes before anything else. The
-# others are compiled alone, so to speak, with the program.
+# The headers of a library that no source of it includes before anything else, not even
+# compiled ahead. The others are compiled alone, so to speak, with the program.
 function(baize_headers_not_first out name folder)
   set(root ${CMAKE_SOURCE_DIR}/${folder})
   file(GLOB sources ${root}/src/*.cpp)
   set(first "")
+  get_target_property(ahead baize_${name} PRECOMPILE_HEADERS)
+  if(ahead)
+    set(sources "")
+  endif()
   foreach(source IN LISTS sources)
     file(STRINGS ${source} include REGEX "^#include" LIMIT_COUNT 1)
     list(APPEND first "${include}")

@@ -4,8 +4,6 @@
 # Checkouts in different folders, and another root on the same machine, share
 # what the compiler cache holds.
 export CCACHE_BASEDIR=$root CCACHE_NOHASHDIR=1 CCACHE_COMPILERCHECK=content
-# It may, too, where headers are compiled ahead: ours define nothing before them.
-export CCACHE_SLOPPINESS=pch_defines,time_macros
 
 say() { printf '%s\n' "$*" >&2; }
 

@@ -36,20 +36,21 @@ tidy_one() {
   # Never built: any header may matter.
   [ -n "$read" ] || read="$source $(git ls-files -- '*.h' | tr '\n' ' ')"
   # shellcheck disable=SC2086 # one word per file is meant
-  stamp="$state/$(cat .clang-tidy $read | sha256sum | cut -c1-32)"
+  stamp="$state/$(cat .clang-tidy tools/tidy_scope.cpp $read | sha256sum | cut -c1-32)"
   [ -e "$stamp" ] && return 0
   clang-tidy-19 --load="$scope" -p "$commands" --quiet --extra-arg=-Wno-unknown-warning-option \
     --extra-arg=-Xclang --extra-arg=-analyzer-config \
-    --extra-arg=-Xclang --extra-arg="max-nodes=$TIDY_STATES" "$source" 2>/dev/null || {
+    --extra-arg=-Xclang --extra-arg="max-nodes=$TIDY_STATES" "$source" 2>"$state/errors.$$" || {
     printf 'clang-tidy: %s is not clean\n' "$source"
+    grep -v 'warnings generated' "$state/errors.$$" || true
     return 1
   }
+  rm -f "$state/errors.$$"
   : >"$stamp"
 }
 export -f tidy_one
 export commands state includes scope
+git ls-files --cached --others --exclude-standard -- 'core/*.cpp' 'services/*.cpp' \
+  'adapters/*.cpp' 'surfaces/*.cpp' 'apps/*.cpp' 'demo/*.cpp' >"$state/sources"
 # In place of this shell, so that whoever ends it ends the reading too.
-exec xargs -P "$(nproc)" -I{} bash -c 'tidy_one "$1"' _ {} < <(
-  git ls-files --cached --others --exclude-standard -- 'core/*.cpp' 'services/*.cpp' \
-    'adapters/*.cpp' 'surfaces/*.cpp' 'apps/*.cpp' 'demo/*.cpp'
-)
+exec xargs -a "$state/sources" -P "$(nproc)" -I{} bash -c 'tidy_one "$1"' _ {}

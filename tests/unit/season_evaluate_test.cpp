@@ -36,9 +36,9 @@ const std::vector<HandRun> kRuns{
 
 green::Records club() {
   green::Records records = testing::hand_records(kRuns);
-  records.works = {testing::hand_work("coring", 2, "7", "north"),
-                   testing::hand_work("coring", 12, "", ""),
-                   testing::hand_work("scarifying", 16, "7", "")};
+  records.works = {
+      testing::hand_work("coring", 2, "7", "north"), testing::hand_work("coring", 5, "7", "south"),
+      testing::hand_work("coring", 12, "", ""), testing::hand_work("scarifying", 16, "7", "")};
   return records;
 }
 
@@ -66,8 +66,11 @@ struct DenseLoss {
   int day;
   int method;
 };
-const std::vector<DenseLoss> kLosses{
-    {"7", "north", 2, 0}, {"7", "", 12, 0}, {"8", "", 12, 0}, {"7", "", 16, 1}};
+const std::vector<DenseLoss> kLosses{{"7", "north", 2, 0},
+                                     {"7", "south", 5, 0},
+                                     {"7", "", 12, 0},
+                                     {"8", "", 12, 0},
+                                     {"7", "", 16, 1}};
 
 double share(const DenseLoss& loss, const HandRun& run) {
   const std::string half = run.spot == "n1" ? "north" : run.spot == "s1" ? "south" : "";

@@ -41,7 +41,7 @@ void put_losses(const GreenModel& green, const std::vector<double>& rates, Rows&
 /// One row a look: the mean over its rolls of every column. `rates`: one a loss.
 Rows look_columns(const Model& model, const GreenModel& green, const std::vector<double>& rates);
 /// The sums of squares and products of these columns, whitened; adds the log-determinant
-/// of the looks' covariance. Both triangles.
+/// of the looks' covariance. Lower triangle.
 Eigen::MatrixXd look_products(const Model& model, const GreenModel& green,
                               const Parameters& parameters, const std::vector<double>& rates,
                               double& log_determinant);

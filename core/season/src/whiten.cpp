@@ -88,11 +88,8 @@ Eigen::MatrixXd look_products(const Model& model, const GreenModel& green,
   }
   log_determinant += whitening.log_determinant();
   Eigen::MatrixXd in_order(all, all);
-  in_order.topLeftCorner(losses, losses) =
-      products.bottomRightCorner(losses, losses).selfadjointView<Eigen::Lower>();
-  in_order.bottomRightCorner(fixed, fixed) =
-      products.topLeftCorner(fixed, fixed).selfadjointView<Eigen::Lower>();
-  in_order.topRightCorner(losses, fixed) = products.bottomLeftCorner(losses, fixed);
+  in_order.topLeftCorner(losses, losses) = products.bottomRightCorner(losses, losses);
+  in_order.bottomRightCorner(fixed, fixed) = products.topLeftCorner(fixed, fixed);
   in_order.bottomLeftCorner(fixed, losses) = products.bottomLeftCorner(losses, fixed).transpose();
   return in_order;
 }

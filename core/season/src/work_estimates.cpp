@@ -1,5 +1,7 @@
 #include "work_estimates.h"
 
+#include "columns.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -16,10 +18,8 @@ std::optional<int> day_of_share(const std::vector<std::optional<int>>& sorted, d
 
 /// Sum over days of what is left of a loss of depth 1 after so much growth.
 double left_in_all(const Eigen::VectorXd& growth, double rate) {
-  constexpr double kNothingLeft = 12; ///< below exp(-12) of its depth a day adds nothing
   const auto* const end = growth.data() + growth.size();
-  const Eigen::Index seen =
-      std::upper_bound(growth.data(), end, kNothingLeft / rate) - growth.data();
+  const Eigen::Index seen = std::upper_bound(growth.data(), end, kOver / rate) - growth.data();
   return (-rate * growth.head(seen)).array().exp().sum();
 }
 

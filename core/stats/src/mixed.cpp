@@ -102,8 +102,8 @@ RandomTermFit of_term(const detail::Grouping& term, const VectorXd& theta, Eigen
   return out;
 }
 
-void fill_random(const MixedModel& model, const MixedCriterion& criterion,
-                 const MixedOptimum& found, bool groups, double sd, MixedFit& fit) {
+void fill_random(const MixedModel& model, MixedCriterion& criterion, const MixedOptimum& found,
+                 bool groups, double sd, MixedFit& fit) {
   const MixedDesign& design = criterion.design();
   const auto effects = groups ? criterion.effects(found.value) : MixedCriterion::Effects{};
   fit.random.resize(design.terms.size());

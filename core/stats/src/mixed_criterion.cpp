@@ -12,7 +12,8 @@
 namespace baize::stats::detail {
 
 MixedCriterion::MixedCriterion(const MixedDesign& design, bool restricted)
-    : design_(design), restricted_(restricted), moments_(moments(design)), rest_(design, moments_) {
+    : design_(design), restricted_(restricted), moments_(moments(design)), rest_(design, moments_),
+      classes_(design, moments_, rest_) {
   const Grouping& first = design.terms.front();
   for (const Grouping& term : design.terms) {
     t_.emplace_back(static_cast<std::size_t>(term.columns) * term.columns, 0.0);
@@ -65,35 +66,45 @@ void MixedCriterion::meet_others(int group) {
   }
 }
 
+/// Factors the block of a group of the first term, and brings what it has in common with
+/// [q y] and with the others to it. Gives the root of the block's determinant.
+double MixedCriterion::solve_group(int group) {
+  const int k = design_.terms.front().columns;
+  const int columns = static_cast<int>(design_.q.cols()) + 1;
+  double* factor = &factor_[static_cast<std::size_t>(group) * k * k];
+  half_.resize(static_cast<std::size_t>(k) * k);
+  times(k, k, moments_.cross.front().block(group), t_[0].data(), half_.data());
+  transposed_times(k, t_[0].data(), k, half_.data(), factor);
+  for (int i = 0; i < k; ++i) {
+    factor[i * k + i] += 1;
+  }
+  const double root = cholesky(k, factor);
+  const std::size_t at = static_cast<std::size_t>(group) * k * columns;
+  double* rhs = &first_rhs_[at];
+  transposed_times(k, t_[0].data(), columns, &moments_.response.front()[at], rhs);
+  forward(k, factor, columns, rhs);
+  if (rest_.size() > 0) {
+    meet_others(group);
+  }
+  return root;
+}
+
 /// Gives the logarithm of the blocks' determinant; takes their part from `cross`,
 /// which holds [q y]' [q y].
 double MixedCriterion::eliminate_first(Eigen::MatrixXd& cross) {
-  const Grouping& first = design_.terms.front();
-  const int k = first.columns;
+  const int k = design_.terms.front().columns;
   const int columns = static_cast<int>(cross.cols());
-  const Cross& own = moments_.cross.front();
-  std::vector<double> half(static_cast<std::size_t>(k) * k);
   LogProduct roots; // of the blocks' determinants
   const auto column = [&](const double* rhs, std::ptrdiff_t c) { return rhs + c * k; };
-  for (int g = 0; g < first.groups; ++g) {
-    double* factor = &factor_[static_cast<std::size_t>(g) * k * k];
-    times(k, k, own.block(g), t_[0].data(), half.data());
-    transposed_times(k, t_[0].data(), k, half.data(), factor);
-    for (int i = 0; i < k; ++i) {
-      factor[i * k + i] += 1;
-    }
-    roots.times(cholesky(k, factor));
-    const std::size_t at = static_cast<std::size_t>(g) * k * columns;
-    double* rhs = &first_rhs_[at];
-    transposed_times(k, t_[0].data(), columns, &moments_.response.front()[at], rhs);
-    forward(k, factor, columns, rhs);
+  for (int g = 0; g < design_.terms.front().groups; ++g) {
+    roots.times(solve_group(g));
+    const double* rhs = &first_rhs_[static_cast<std::size_t>(g) * k * columns];
     for (int c = 0; c < columns; ++c) {
       for (int r = c; r < columns; ++r) {
         cross(r, c) -= dot(k, column(rhs, r), column(rhs, c));
       }
     }
     if (rest_.size() > 0) {
-      meet_others(g);
       rest_.subtract(g, rhs);
     }
   }
@@ -109,7 +120,7 @@ MixedValue MixedCriterion::value(const Eigen::VectorXd& theta) {
     rest_.begin(moments_, t_);
   }
   MixedValue out;
-  out.log_det = eliminate_first(cross);
+  out.log_det = classes_.any() ? classes_.take(t_, cross, rest_) : eliminate_first(cross);
   if (rest_.size() > 0) {
     out.log_det += rest_.factor();
     if (!std::isfinite(out.log_det)) {

@@ -1,9 +1,11 @@
 #pragma once
 
+#include "mixed_classes.h"
 #include "mixed_rest.h"
 
 #include <Eigen/Core>
 
+#include <span>
 #include <vector>
 
 namespace baize::stats::detail {
@@ -42,23 +44,30 @@ class MixedCriterion {
     std::vector<std::vector<double>> value;
     std::vector<std::vector<double>> covariance;
   };
-  Effects effects(const MixedValue& value) const;
+  Effects effects(const MixedValue& value);
 
  private:
   void unpack(const Eigen::VectorXd& theta);
   double eliminate_first(Eigen::MatrixXd& cross);
+  double solve_group(int group);
   void meet_others(int group);
+  Eigen::MatrixXd through_rest(const Eigen::MatrixXd& part, std::span<const int> met,
+                               const Eigen::MatrixXd& whole) const;
+  Eigen::MatrixXd inverse_part(Eigen::Index first, Eigen::Index count,
+                               const Eigen::MatrixXd& whole) const;
   void first_effects(const Eigen::VectorXd& coefficients, const Eigen::VectorXd& rest,
-                     Effects& out) const;
-  void other_effects(const Eigen::VectorXd& rest, Effects& out) const;
+                     const Eigen::MatrixXd& whole, Effects& out) const;
+  void other_effects(const Eigen::VectorXd& rest, const Eigen::MatrixXd& whole, Effects& out) const;
 
   const MixedDesign& design_;
   bool restricted_;
   MixedMoments moments_;
   Factors t_;
+  std::vector<double> half_;      ///< room for a block
   std::vector<double> factor_;    ///< Cholesky factors of the first term's blocks
   std::vector<double> first_rhs_; ///< factor^-1 T' Z' [q y], group by group
   MixedRest rest_;
+  MixedClasses classes_;
 };
 
 } // namespace baize::stats::detail

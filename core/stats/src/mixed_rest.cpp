@@ -38,8 +38,7 @@ MixedRest::MixedRest(const MixedDesign& design, const MixedMoments& moments)
   const auto groups = static_cast<Eigen::Index>(design.terms.front().groups);
   const double all = static_cast<double>(size_) * static_cast<double>(groups);
   if (dense_ && rows_ == 1 && static_cast<double>(met_.size()) > kCrowded * all) {
-    crowded_ = Eigen::MatrixXd::Zero(size_, groups);
-    crowded_rhs_.resize(groups, rhs_.cols());
+    many_met_ = true;
   }
 }
 
@@ -158,7 +157,20 @@ std::span<const int> MixedRest::met(int group) const {
   return {met_.data() + first, static_cast<std::size_t>(met_start_[group + 1]) - first};
 }
 
+Eigen::MatrixXd MixedRest::inverse() const {
+  const Eigen::MatrixXd root =
+      matrix_.triangularView<Eigen::Lower>().solve(Eigen::MatrixXd::Identity(size_, size_));
+  Eigen::MatrixXd inverse = Eigen::MatrixXd::Zero(size_, size_);
+  inverse.selfadjointView<Eigen::Lower>().rankUpdate(root.transpose());
+  return inverse.selfadjointView<Eigen::Lower>();
+}
+
 void MixedRest::put_aside(int group, const double* part, const double* rhs) {
+  if (crowded_.size() == 0) {
+    const auto groups = static_cast<Eigen::Index>(met_start_.size()) - 1;
+    crowded_ = Eigen::MatrixXd::Zero(size_, groups);
+    crowded_rhs_.resize(groups, rhs_.cols());
+  }
   for (const int column : met(group)) {
     crowded_(column, group) = *part++;
   }
@@ -168,7 +180,7 @@ void MixedRest::put_aside(int group, const double* part, const double* rhs) {
 void MixedRest::subtract(int group, const double* rhs) {
   const auto columns = met(group);
   const double* part = this->part(group);
-  if (crowded_.size() > 0) {
+  if (many_met_) {
     put_aside(group, part, rhs);
     return;
   }
@@ -196,6 +208,22 @@ void MixedRest::subtract(int group, const double* rhs) {
       column[columns[i]] -= dot(rows_, part + i * rows_, mine);
     }
   }
+}
+
+void MixedRest::subtract(const Eigen::VectorXd& pairs, const Eigen::MatrixXd& rhs,
+                         const Factors& t) {
+  Eigen::VectorXd scale(size_);
+  for (std::size_t term = 1; term < offset_.size(); ++term) {
+    scale.tail(size_ - offset_[term]).setConstant(t[term].front());
+  }
+  Eigen::Index at = 0;
+  for (Eigen::Index j = 0; j < size_; ++j) {
+    const Eigen::Index below = size_ - j;
+    matrix_.col(j).tail(below) -=
+        scale(j) * scale.tail(below).cwiseProduct(pairs.segment(at, below));
+    at += below;
+  }
+  rhs_ -= scale.asDiagonal() * rhs;
 }
 
 double MixedRest::factor() {

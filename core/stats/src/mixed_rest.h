@@ -30,6 +30,9 @@ class MixedRest {
   const double* part(int group) const { return &parts_[part_at(group)]; }
   /// Takes away part' part and part' rhs, where rhs are the group's rows of [q y].
   void subtract(int group, const double* rhs);
+  /// The same of all groups together, of one effect each, before the other terms' factors:
+  /// `pairs` is the lower triangle, column after column, `rhs` what goes with [q y].
+  void subtract(const Eigen::VectorXd& pairs, const Eigen::MatrixXd& rhs, const Factors& t);
   /// Factors what is left; gives the logarithm of its determinant, NaN where it is
   /// not positive definite.
   double factor();
@@ -37,6 +40,9 @@ class MixedRest {
   /// factor^-1 of the columns, whose rows are the effects; and factor'^-1.
   Eigen::MatrixXd half(const Eigen::MatrixXd& columns) const;
   Eigen::MatrixXd back(const Eigen::MatrixXd& columns) const;
+  /// The inverse of what was factored; only where dense.
+  Eigen::MatrixXd inverse() const;
+  bool dense() const { return dense_; }
   const Eigen::MatrixXd& rhs() const { return rhs_; } ///< T' Z' [q y], less the first term's part
   Eigen::Index offset(int term) const { return offset_[static_cast<std::size_t>(term)]; }
 
@@ -59,8 +65,8 @@ class MixedRest {
   std::vector<int> met_;
   std::vector<double> parts_;
   bool dense_ = true;
-  /// Where groups of one effect meet most columns: what they take away, a group to a
-  /// column, to be taken away at once; else empty.
+  bool many_met_ = false; ///< whether groups of one effect meet most columns
+  /// What these take away, a group to a column, to be taken away at once; else empty.
   Eigen::MatrixXd crowded_;
   Eigen::MatrixXd crowded_rhs_; ///< their rows of [q y], a group to a row
   Eigen::MatrixXd matrix_;      ///< lower triangle; its factor after factor()

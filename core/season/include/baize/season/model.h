@@ -90,7 +90,7 @@ struct GreenModel {
   std::vector<Loss> losses;
   std::vector<Look> looks; ///< by day and time
   std::vector<RunMean> runs;
-  Eigen::MatrixXd growth;     ///< looks: growth-days since each loss
+  Eigen::MatrixXd growth;     ///< looks: growth-days since each loss, -1 before; never falls
   Eigen::MatrixXd share;      ///< looks: share of its rolls that a loss touched, 0 to 1
   Eigen::MatrixXd run_share;  ///< runs: the same of a run
   Eigen::MatrixXd line_share; ///< looks: share of its rolls on each line
