@@ -16,8 +16,8 @@ if(BAIZE_CCACHE)
       CCACHE_SLOPPINESS=pch_defines,time_macros ${BAIZE_CCACHE})
 endif()
 
-# clang would write the time of day into them; g++ 12 takes them for our own when it
-# optimises, and its false alarms there (as 105651 below) fail.
+# clang would write the time of day into them; at -O3 g++ 12 takes them for our own, and
+# its false alarms there (as 105651 below) fail.
 set(read_once OFF)
 if(CMAKE_CXX_COMPILER_ID STREQUAL "GNU" AND CMAKE_BUILD_TYPE STREQUAL "Debug" AND NOT BAIZE_SANITIZE)
   set(read_once ON)

@@ -1,7 +1,6 @@
 #include "columns.h"
 
 #include <algorithm>
-#include <cmath>
 #include <vector>
 
 namespace baize::season {

@@ -58,16 +58,6 @@ void DrawnLosses::add_to(Eigen::MatrixXd& sums) const {
   }
 }
 
-std::optional<double> DrawnLosses::whole(std::size_t j, Eigen::Index most) const {
-  const Loss& loss = green_.losses[losses_.losses[j]];
-  const Eigen::Index first = losses_.first[j];
-  const Eigen::Index days = std::min(seen_[j], most);
-  if (loss.day < losses_.days.first || (days < most && first + days == lost_.rows())) {
-    return std::nullopt;
-  }
-  return lost_.col(static_cast<Eigen::Index>(j)).segment(first, days).sum();
-}
-
 Eigen::VectorXd DrawnLosses::total(const Eigen::VectorXd& shares) const {
   Eigen::VectorXd total = Eigen::VectorXd::Zero(lost_.rows());
   for (std::size_t j = 0; j < seen_.size(); ++j) {

@@ -2,8 +2,6 @@
 
 #include "baize/season/fit.h"
 
-#include <optional>
-
 namespace baize::season {
 
 /// Growth-days since each of some losses, day by day; below 0 before it came.
@@ -27,9 +25,6 @@ class DrawnLosses {
   void draw(const Draw& draw);
   /// Adds what the draw took off to sums of the same shape.
   void add_to(Eigen::MatrixXd& sums) const;
-  /// Points lost to one of the losses in all its days, at most so many from its first on;
-  /// none where the days followed hold only some of them.
-  std::optional<double> whole(std::size_t j, Eigen::Index most) const;
   /// Points lost by day on a surface that has these shares of the losses.
   Eigen::VectorXd total(const Eigen::VectorXd& shares) const;
 

@@ -1,6 +1,7 @@
 #include "columns.h"
 
 #include <cmath>
+#include <utility>
 #include <vector>
 
 namespace baize::season {
@@ -36,12 +37,6 @@ Eigen::VectorXd shares_apart(const GreenModel& green, Eigen::Index loss) {
 /// What is left of a loss at every look.
 Eigen::VectorXd left_at_looks(const GreenModel& green, Eigen::Index loss, double rate) {
   return green.growth.col(loss).unaryExpr([=](double growth) { return left_of(growth, rate); });
-}
-
-Eigen::MatrixXd products_of(const Rows& columns) {
-  Eigen::MatrixXd products = Eigen::MatrixXd::Zero(columns.cols(), columns.cols());
-  products.selfadjointView<Eigen::Lower>().rankUpdate(columns.transpose());
-  return products;
 }
 
 } // namespace
@@ -112,20 +107,22 @@ Rows columns_within(const GreenModel& green, const std::vector<double>& rates) {
 Rows rate_columns_within(const GreenModel& green, const std::vector<double>& rates,
                          const Eigen::VectorXd& depths) {
   Rows columns(green.run_share.rows(), green.run_share.cols());
-  for (Eigen::Index r = 0; r < columns.rows(); ++r) {
-    const RunMean& run = green.runs[static_cast<std::size_t>(r)];
-    const auto look = static_cast<Eigen::Index>(run.look);
-    for (Eigen::Index k = 0; k < columns.cols(); ++k) {
+  for (Eigen::Index k = 0; k < columns.cols(); ++k) {
+    const Eigen::VectorXd apart = shares_apart(green, k);
+    for (Eigen::Index r = 0; r < columns.rows(); ++r) {
+      const auto look = static_cast<Eigen::Index>(green.runs[static_cast<std::size_t>(r)].look);
       columns(r, k) =
-          std::sqrt(run.rolls) * change(green.run_share(r, k) - green.share(look, k), depths(k),
-                                        green.growth(look, k), rates[static_cast<std::size_t>(k)]);
+          change(apart(r), depths(k), green.growth(look, k), rates[static_cast<std::size_t>(k)]);
     }
   }
   return columns;
 }
 
 Eigen::MatrixXd within_lines(const GreenModel& green) {
-  return products_of(lines_apart(green, 0));
+  const Rows lines = lines_apart(green, 0);
+  Eigen::MatrixXd products = Eigen::MatrixXd::Zero(lines.cols(), lines.cols());
+  products.selfadjointView<Eigen::Lower>().rankUpdate(lines.transpose());
+  return products;
 }
 
 } // namespace baize::season

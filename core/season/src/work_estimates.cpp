@@ -1,7 +1,5 @@
 #include "work_estimates.h"
 
-#include "columns.h"
-
 #include <algorithm>
 #include <cmath>
 
@@ -14,13 +12,6 @@ std::optional<int> day_of_share(const std::vector<std::optional<int>>& sorted, d
   const auto place =
       static_cast<std::size_t>(std::lround(share * static_cast<double>(sorted.size() - 1)));
   return sorted[place];
-}
-
-/// Sum over days of what is left of a loss of depth 1 after so much growth.
-double left_in_all(const Eigen::VectorXd& growth, double rate) {
-  const auto* const end = growth.data() + growth.size();
-  const Eigen::Index seen = std::upper_bound(growth.data(), end, kOver / rate) - growth.data();
-  return (-rate * growth.head(seen)).array().exp().sum();
 }
 
 } // namespace
@@ -78,12 +69,13 @@ void WorkDraws::add(const Draw& draw, const std::vector<double>& level, const Dr
     totals.push_back(lost.total(shares));
   }
   for (std::size_t j = 0; j < all_.size(); ++j) {
-    add_one(j, draw, level, lost, totals[all_[j].surface]);
+    add_one(j, draw, level, totals[all_[j].surface]);
   }
 }
 
 void WorkDraws::add_one(std::size_t j, const Draw& draw, const std::vector<double>& level,
-                        const DrawnLosses& lost, const Eigen::VectorXd& total) {
+                        const Eigen::VectorXd& lost) {
+  constexpr double kNothingLeft = 12; ///< below exp(-12) of its depth a day adds nothing
   One& one = all_[j];
   const std::size_t k = losses_.losses[j];
   const Loss& loss = fit_.model.greens[place_].losses[k];
@@ -91,22 +83,23 @@ void WorkDraws::add_one(std::size_t j, const Draw& draw, const std::vector<doubl
   const double rate = draw.rate(place_, k, loss.method);
   const double tolerance = fit_.options.tolerance;
   const double growth_back = depth > tolerance ? std::log(depth / tolerance) / rate : 0;
-  const Eigen::VectorXd& growth = one.growth;
-  const auto* const end = growth.data() + growth.size();
-  const auto* const back = std::lower_bound(growth.data(), end, growth_back);
+  const auto* const growth = one.growth.data();
+  const auto* const end = growth + one.growth.size();
+  const auto* const back = std::lower_bound(growth, end, growth_back);
+  const Eigen::Index seen = std::upper_bound(growth, end, kNothingLeft / rate) - growth;
+  const double score_days = depth * (-rate * one.growth.head(seen)).array().exp().sum();
   one.depth.push_back(depth);
   one.rate.push_back(rate);
   one.half_life.push_back(std::log(2.0) / rate);
-  const std::optional<double> followed = lost.whole(j, growth.size());
-  one.score_days.push_back(followed ? *followed : depth * left_in_all(growth, rate));
+  one.score_days.push_back(score_days);
   one.growth_days_back.push_back(growth_back);
-  one.within_tolerance.push_back(
-      back == end ? std::nullopt : std::optional<int>(static_cast<int>(back - growth.data())));
+  one.within_tolerance.push_back(back == end ? std::nullopt
+                                             : std::optional<int>(static_cast<int>(back - growth)));
   std::optional<int> at_standard;
   // A work from before the followed days may have been back before them.
   const int start = loss.day - losses_.days.first;
   for (int i = start; start >= 0 && i < losses_.days.days() && !at_standard; ++i) {
-    const double score = level[static_cast<std::size_t>(i)] - total(i);
+    const double score = level[static_cast<std::size_t>(i)] - lost(i);
     if (score >= standards_[static_cast<std::size_t>(i)]) {
       at_standard = losses_.days.first + i - loss.day;
     }

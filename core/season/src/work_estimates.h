@@ -31,7 +31,7 @@ class WorkDraws {
   /// The place in surfaces_ of one that has these shares.
   std::size_t surface_of(const Eigen::VectorXd& shares);
   void add_one(std::size_t j, const Draw& draw, const std::vector<double>& level,
-               const DrawnLosses& lost, const Eigen::VectorXd& total);
+               const Eigen::VectorXd& lost);
   int followed(std::size_t j) const;
 
   const SeasonFit& fit_;

@@ -45,7 +45,6 @@ void MixedCriterion::meet_others(int group) {
   const int k = first.columns;
   const double* own = &factor_[static_cast<std::size_t>(group) * k * k];
   double* part = rest_.part(group);
-  std::vector<double> half;
   for (int t = 1; t < moments_.terms; ++t) {
     const Cross& cross = moments_.cross[moments_.index(0, t)];
     if (k == 1 && cross.columns == 1) {
@@ -57,9 +56,9 @@ void MixedCriterion::meet_others(int group) {
     }
     const std::size_t size = static_cast<std::size_t>(k) * cross.columns;
     for (int e = cross.start[group]; e < cross.start[group + 1]; ++e) {
-      half.resize(size);
-      times(k, cross.columns, cross.block(e), t_[t].data(), half.data());
-      transposed_times(k, t_[0].data(), cross.columns, half.data(), part);
+      half_.resize(size);
+      times(k, cross.columns, cross.block(e), t_[t].data(), half_.data());
+      transposed_times(k, t_[0].data(), cross.columns, half_.data(), part);
       forward(k, own, cross.columns, part);
       part += size;
     }

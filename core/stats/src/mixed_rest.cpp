@@ -37,9 +37,7 @@ MixedRest::MixedRest(const MixedDesign& design, const MixedMoments& moments)
   }
   const auto groups = static_cast<Eigen::Index>(design.terms.front().groups);
   const double all = static_cast<double>(size_) * static_cast<double>(groups);
-  if (dense_ && rows_ == 1 && static_cast<double>(met_.size()) > kCrowded * all) {
-    many_met_ = true;
-  }
+  many_met_ = dense_ && rows_ == 1 && static_cast<double>(met_.size()) > kCrowded * all;
 }
 
 void MixedRest::list_met(const MixedMoments& moments, int groups) {
