@@ -2,6 +2,7 @@
 // greens seen every few days. Does the interval of the difference in days hold it,
 // and how often is a difference told where there is none?
 #include "baize/compare/comparison.h"
+#include "baize/recovery/missed_visits.h"
 #include "baize/stats/random.h"
 #include "studies.h"
 
@@ -17,7 +18,7 @@ constexpr double kMedian = 14;   ///< days until back, first method
 constexpr double kWorkSd = 0.25; ///< of log days, between works of one method: weather, rates
 constexpr double kScale = 0.12;  ///< of the logistic error of log days, between greens
 constexpr int kGreens = 6;
-constexpr double kHorizon = 70; ///< the season's end, days after the work
+constexpr int kHorizon = 70; ///< the season's end, days after the work
 constexpr std::uint64_t kSeed = 701;
 
 struct Habit {
@@ -26,17 +27,25 @@ struct Habit {
   double missed_good = 0;
 };
 
-stats::CensoredTime seen(double time, const Habit& habit, stats::Random& chance) {
-  double last_below = 0;
-  for (double day = std::ceil(habit.every * chance.uniform()); day <= kHorizon;
+/// Gaps between its visits while below are `every` days: that is what is usual.
+void put_days(compare::Look& look, double time, const Habit& habit, stats::Random& chance) {
+  int last_below = 0;
+  look.censoring = recovery::Censoring::record_ends;
+  look.days = {0, std::numeric_limits<double>::infinity()};
+  for (int day = static_cast<int>(std::ceil(habit.every * chance.uniform())); day <= kHorizon;
        day += habit.every) {
     if (day < time) {
       last_below = day;
     } else if (chance.uniform() >= habit.missed_good) {
-      return {last_below, day};
+      look.censoring = recovery::Censoring::none;
+      look.days.right = day;
+      if (const auto by = recovery::by_if_good(last_below, day, habit.every)) {
+        look.days_if_good = stats::CensoredTime{double(last_below), double(*by)};
+      }
+      break;
     }
   }
-  return {last_below, std::numeric_limits<double>::infinity()};
+  look.days.left = last_below;
 }
 
 /// Works by turns, two weeks apart, each at all greens. Depth and score-days scatter
@@ -55,9 +64,7 @@ std::vector<compare::Look> club(const Habit& habit, double ratio, stats::Random&
       look.works = {std::to_string(work)};
       look.day = units::Day{20000} + 14 * work;
       const double u = chance.uniform();
-      look.days = seen(median * std::exp(kScale * std::log(u / (1 - u))), habit, chance);
-      look.censoring =
-          look.days.right_censored() ? recovery::Censoring::record_ends : recovery::Censoring::none;
+      put_days(look, median * std::exp(kScale * std::log(u / (1 - u))), habit, chance);
       look.depth = depth + 0.3 * chance.normal();
       looks.push_back(look);
     }
@@ -68,6 +75,7 @@ std::vector<compare::Look> club(const Habit& habit, double ratio, stats::Random&
 struct Answers {
   Coverage days;
   Coverage median;
+  Coverage median_if_good;
   Coverage depth;
   Rate told;
 };
@@ -89,6 +97,7 @@ void world(const Habit& habit, double ratio, stats::Random& chance, Answers& ans
   if (!found.summary.usable || found.pairs.empty()) {
     answers.days.refuse();
     answers.median.refuse();
+    answers.median_if_good.refuse();
     answers.depth.refuse();
     return;
   }
@@ -101,6 +110,7 @@ void world(const Habit& habit, double ratio, stats::Random& chance, Answers& ans
   for (const compare::MethodFigures& method : found.methods) {
     if (method.method == "first") {
       add(answers.median, method.days, kMedian);
+      add(answers.median_if_good, method.days_if_good ? method.days_if_good : method.days, kMedian);
     }
   }
 }
@@ -123,6 +133,8 @@ Study methods(int worlds) {
   };
   Table days = table("Difference in days between the methods");
   Table median = table("The first method's median, days");
+  Table median_if_good = table(
+      "The first method's median, days, visits missed taken as missed because the roll was good");
   Table depth = table("Difference in depth, points (truth 0)");
   Table told{"How often they are told apart, at 5 %", Rate::header("works and looks", "told"), {}};
   for (const Habit& habit : {Habit{2, 4, 0}, Habit{4, 2, 0}, Habit{4, 4, 0}, Habit{4, 7, 0},
@@ -141,11 +153,20 @@ Study methods(int worlds) {
          {std::pair(&same, ", no difference"), std::pair(&differ, ", 7 days longer")}) {
       days.rows.push_back(answers->days.row(name + what));
       median.rows.push_back(answers->median.row(name + what));
+      if (habit.missed_good > 0) {
+        median_if_good.rows.push_back(answers->median_if_good.row(name + what));
+      }
       depth.rows.push_back(answers->depth.row(name + what));
       told.rows.push_back(answers->told.row(name + what));
     }
   }
-  study.tables = {std::move(days), std::move(median), std::move(depth), std::move(told)};
+  study.tables = {std::move(days), std::move(median), std::move(median_if_good), std::move(depth),
+                  std::move(told)};
+  study.findings = {
+      "Where half of the looks are missed once the roll is good, the difference of two methods "
+      "still is what it says, but a median as recorded is 9 to 10 % too late and too sure of "
+      "itself. Read as missed because the roll was good, it holds what it says: that is the second "
+      "median that a comparison gives wherever visits were missed."};
   return study;
 }
 

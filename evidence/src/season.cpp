@@ -41,7 +41,7 @@ Nature draw_nature(stats::Random& random) {
 }
 
 struct TrueGreen {
-  std::vector<double> level; ///< with its losses, by day
+  std::vector<double> level; ///< with its losses, by day: rolls scatter about it
   std::vector<double> score; ///< mean of the whole scores up to 10 that it gets
   std::vector<double> depth;
   std::array<double, 2> line{}; ///< out, back: above the green
@@ -118,7 +118,7 @@ green::Visit draw_visit(const Nature& nature, const std::string& id, int day,
   visit.id = id + "/" + units::iso(visit.day);
   const bool first = random.below(2) == 0;
   visit.observer = first ? "first" : "second";
-  const double shared = green.score[static_cast<std::size_t>(day)] +
+  const double shared = green.level[static_cast<std::size_t>(day)] +
                         (first ? 1 : -1) * nature.observer + nature.visit_sd * random.normal();
   for (const auto direction : {green::Direction::out, green::Direction::back}) {
     green::Run run;
@@ -227,7 +227,9 @@ void tally_club(Row& row, const Club& club) {
     add(row.rate, method.rate, club.nature.rate[method.method == "coring" ? 0 : 1]);
   }
   for (const season::ObserverEstimate& one : fit.observers) {
-    add(row.observer, one.above, (one.observer == "first" ? 1 : -1) * club.nature.observer);
+    if (one.observer == "first") { // the second is its mirror image
+      add(row.observer, one.above, club.nature.observer);
+    }
   }
 }
 
@@ -259,7 +261,8 @@ Study season(int worlds) {
   };
   study.tables = {table("A day's score, points"), table("A work's depth, points"),
                   table("A method's rate, per growth-day"),
-                  table("An observer above the mean, points"), table("A green's true days, days")};
+                  table("The first of two observers above their mean, points"),
+                  table("A green's true days, days")};
   std::uint64_t stream = 0;
   for (const Habit& habit : kHabits) {
     Row row;
@@ -271,6 +274,10 @@ Study season(int worlds) {
       study.tables[i].rows.push_back(all[i]->row(habit.name));
     }
   }
+  study.findings = {
+      "All shares lie between 93 and 97 % but one: the observer where visits come every 4 days, a "
+      "row of 1,000 whose own range reaches 93.7 %. Drawn once more from another seed, 1,500 such "
+      "worlds gave 94.7 % (93.5 to 95.8)."};
   return study;
 }
 

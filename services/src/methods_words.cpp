@@ -30,6 +30,19 @@ std::string days_of(double days) {
   return text + (text == "1.0" ? " day" : " days");
 }
 
+/// Where it changes what is shown; empty else.
+std::string missed_sentence(const compare::MethodFigures& method) {
+  if (method.missed == 0 || !method.days_if_good ||
+      days_text(method.days_if_good->value) == days_text(method.days->value)) {
+    return {};
+  }
+  return fmt::format(
+      "After {}, {} of {} had no visit for longer than usual before the first good one. If visits "
+      "were missed because the ball rolled well again, half were back after {}, not {}.",
+      method.method, method.missed, counted(method.looks, "look"),
+      days_of(method.days_if_good->value), days_text(method.days->value));
+}
+
 std::string works_text(const compare::MethodFigures& first, const compare::MethodFigures& second) {
   return fmt::format("{} against {}", counted(first.works, "work"), second.works);
 }
@@ -189,6 +202,9 @@ std::vector<std::string> methods_notes(const MethodsReview& review,
   for (const MethodLine& line : review.methods) {
     if (!line.figures.days && line.figures.no_median != compare::NoMedian::none) {
       notes.push_back(line.sentence);
+    }
+    if (std::string missed = missed_sentence(line.figures); !missed.empty()) {
+      notes.push_back(std::move(missed));
     }
     if (line.figures.losses_open > 0) {
       notes.push_back(fmt::format(

@@ -87,6 +87,8 @@ recovery::WorkLoss a_loss() {
                         11,
                         5.5,
                         7.25,
+                        {2, 2},
+                        9,
                         {"v:1"}};
   }
   loss.area = recovery::LossArea{30, 20, 45, 18.5, true};

@@ -85,6 +85,31 @@ TEST(Compare, WorksNeededByPencil) {
   EXPECT_EQ(found.pairs[0].works_needed, 14);
 }
 
+// Pencil: both looks of B's works, log 3 and 4 +- 0.1, would have been 0.5 earlier: their
+// median falls from exp(3.5) to exp(3), A's stays, and so does every difference.
+TEST(Compare, MissedVisitsGiveASecondMedianAndLeaveTheRestAlone) {
+  CompareOptions options;
+  options.distribution = stats::AftDistribution::log_normal;
+  std::vector<Look> looks = four_works();
+  const Comparison plain = compare::compare(looks, options);
+  EXPECT_FALSE(plain.methods[0].days_if_good);
+  for (Look& one : looks) {
+    if (one.method == "B") {
+      const double earlier = one.days.left * std::exp(-0.5);
+      one.days_if_good = stats::CensoredTime{earlier, earlier};
+    }
+  }
+  const Comparison found = compare::compare(looks, options);
+  EXPECT_EQ(found.methods[0].missed, 0);
+  EXPECT_EQ(found.methods[1].missed, 4);
+  ASSERT_TRUE(found.methods[0].days_if_good && found.methods[1].days_if_good);
+  EXPECT_NEAR(found.methods[0].days_if_good->value, std::exp(1.5), 1e-5);
+  EXPECT_NEAR(found.methods[1].days_if_good->value, std::exp(3.0), 1e-4);
+  EXPECT_EQ(found.methods[1].days->value, plain.methods[1].days->value);
+  EXPECT_EQ(found.pairs[0].days->value, plain.pairs[0].days->value);
+  EXPECT_EQ(found.pairs[0].p, plain.pairs[0].p);
+}
+
 TEST(Compare, NineteenGreensOfOneDayAreOneWork) {
   std::vector<Look> looks;
   for (int g = 0; g < 19; ++g) {

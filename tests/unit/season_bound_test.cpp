@@ -89,6 +89,34 @@ TEST(SeasonBound, OneAndTenAreMirrorImages) {
   EXPECT_GT(high.mean, 29.0 / 3);
 }
 
+// A green that falls by 3 points and comes back to 9.3 within three weeks, over and over:
+// the looks around one near the top stand well below it, and must not pull it down.
+TEST(SeasonBound, LossesThatEndNearTenKeepTheirDepth) {
+  stats::Random random(11, 1);
+  std::vector<testing::HandRun> runs;
+  for (int day = 0; day < 360; day += 3) {
+    const int since = day % 40 - 10;
+    const double level = 9.3 - (since > 0 ? 3 * std::exp(-0.15 * since) : 0);
+    testing::HandRun run{"7", day, 420, "ann", "main", green::Direction::out, {}};
+    for (int ball = 0; ball < 6; ++ball) {
+      const double seen = level + 0.6 * random.normal();
+      run.scores.push_back(std::clamp(static_cast<int>(std::lround(seen)), 1, 10));
+    }
+    runs.push_back(run);
+  }
+  green::Records records = testing::hand_records(runs);
+  for (int day = 10; day < 360; day += 40) {
+    records.works.push_back(testing::hand_work("coring", day, "7", ""));
+  }
+  season::Options options;
+  options.clock = season::Clock::calendar_days;
+  const auto fit = season::fit_season(
+      season::read_model(records, {}, testing::kHandFirst + 360, options), options);
+  ASSERT_TRUE(fit.summary.usable) << fit.summary.message;
+  EXPECT_NEAR(fit.methods.at(0).depth.value, 3, 0.12);
+  EXPECT_NEAR(fit.methods.at(0).rate.value, 0.15, 0.02);
+}
+
 // Two observers half a point apart at a green where most rolls score 10: as the
 // scores stand they seem a fifth of a point apart.
 TEST(SeasonBound, ObserversKeepTheirDistanceNearTen) {

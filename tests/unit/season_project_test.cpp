@@ -62,6 +62,23 @@ TEST(SeasonProject, ByPencil) {
   EXPECT_FALSE(year.forecast.has_value());
 }
 
+// 79 draws: places 0.025 x 80 = 2 and 0.975 x 80 = 78 in order, one in forty of the next
+// draws lies beyond each.
+TEST(SeasonProject, AnIntervalLeavesOneDrawInFortyOutOnEachSide) {
+  std::vector<double> draws;
+  for (int i = 79; i > 0; --i) {
+    draws.push_back(i);
+  }
+  const season::Estimate of = season::estimate_of(draws);
+  EXPECT_DOUBLE_EQ(of.value, 40);
+  EXPECT_NEAR(of.low, 2, 1e-12);
+  EXPECT_NEAR(of.high, 78, 1e-12);
+  const season::Estimate few = season::estimate_of({3, 1, 2}); // no place so far out
+  EXPECT_EQ(few.low, 1);
+  EXPECT_EQ(few.high, 3);
+  EXPECT_EQ(season::estimate_of({5}).high, 5);
+}
+
 TEST(SeasonProject, TellsWhenItWillBeBack) {
   season::SeasonFit fit = certain();
   fit.model.record_end = testing::kHandFirst + 12;

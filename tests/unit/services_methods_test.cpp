@@ -100,6 +100,26 @@ TEST(MethodsReview, WithoutWeatherGrowthDaysAreLeftOutAndSaid) {
   }));
 }
 
+// A fifth of the coring looks waited longer for the first good visit than its keepers
+// used to wait: read as missed because it rolled well, its median can only be earlier.
+TEST(MethodsReview, MissedVisitsAreSaidWithTheSecondMedian) {
+  const MethodsReview review = review_of({});
+  const auto& coring = line(review, "coring").figures;
+  EXPECT_GT(coring.missed, 0);
+  EXPECT_LT(coring.missed, coring.looks / 2);
+  ASSERT_TRUE(coring.days && coring.days_if_good);
+  EXPECT_LT(coring.days_if_good->value, coring.days->value);
+  const auto begins = [](const std::string& text) {
+    return [text](const std::string& note) { return note.starts_with(text); };
+  };
+  const auto& notes = review.notes;
+  const std::string said = "After coring, " + std::to_string(coring.missed) + " of " +
+                           std::to_string(coring.looks) + " looks had no visit for longer";
+  EXPECT_TRUE(std::any_of(notes.begin(), notes.end(), begins(said)));
+  EXPECT_EQ(line(review, "injection").figures.missed, 0);
+  EXPECT_TRUE(std::none_of(notes.begin(), notes.end(), begins("After injection, ")));
+}
+
 TEST(MethodsReview, RefusesWhatCannotBeAsked) {
   MethodsQuery query;
   query.gather.grouping.by = "shoe_size";

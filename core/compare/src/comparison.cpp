@@ -49,6 +49,7 @@ MethodFigures counts_of(const Looks& looks, const std::string& method) {
     works.emplace(look->club, look->day);
     times.push_back(look->days);
     out.censored += look->days.right_censored() ? 1 : 0;
+    out.missed += look->days_if_good ? 1 : 0;
     out.losses_open += look->score_days_ended ? 0 : 1;
     below = below || look->days.left > 0;
     growth += look->growth.value_or(0);
@@ -77,7 +78,7 @@ Table table_of(const Looks& looks, const std::vector<MethodFigures>& methods, Un
   }
   for (const Look* look : looks) {
     const auto found = place.find(look->method);
-    if (found != place.end() && (unit == Unit::days || look->growth_days)) {
+    if (found != place.end() && (unit != Unit::growth_days || look->growth_days)) {
       table.looks.push_back(look);
       table.method.push_back(found->second);
     }
@@ -145,6 +146,14 @@ Times compare_days(Comparison& out, const Table& table, const CompareOptions& op
   out.work_sd = times.fit.cluster_sd;
   out.look_scale = times.fit.fit.scale;
   put_medians(out, table, times, &MethodFigures::days);
+  if (std::any_of(table.looks.begin(), table.looks.end(),
+                  [](const Look* look) { return look->days_if_good.has_value(); })) {
+    const Times good =
+        detail::fit_times(table, Unit::days_if_good, columns.used, columns.df, options);
+    if (good.summary.usable) {
+      put_medians(out, table, good, &MethodFigures::days_if_good);
+    }
+  }
   try_distributions(out, table, columns, options);
   return times;
 }

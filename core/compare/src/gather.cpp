@@ -79,6 +79,9 @@ Look look_of(const green::Records& share, const Together& together,
     by = *interval.by_days;
   }
   look.days = time_of(interval.after_days, by, 1);
+  if (interval.by_days_if_good) {
+    look.days_if_good = time_of(interval.after_days, *interval.by_days_if_good, 1);
+  }
   look.growth_days = growth_days_of(interval);
   look.censoring = interval.censoring;
   look.before = loss.before;

@@ -7,12 +7,24 @@
 namespace baize::compare::detail {
 namespace {
 
+stats::CensoredTime time_in(const Look& look, Unit unit) {
+  switch (unit) {
+  case Unit::growth_days:
+    return *look.growth_days;
+  case Unit::days_if_good:
+    return look.days_if_good.value_or(look.days);
+  case Unit::days:
+    break;
+  }
+  return look.days;
+}
+
 std::vector<stats::AftObservation> observations(const Table& table, Unit unit,
                                                 const std::vector<Covariate>& columns) {
   std::vector<stats::AftObservation> out;
   for (std::size_t i = 0; i < table.looks.size(); ++i) {
     const Look& look = *table.looks[i];
-    stats::AftObservation one{unit == Unit::days ? look.days : *look.growth_days, {}};
+    stats::AftObservation one{time_in(look, unit), {}};
     for (std::size_t m = 1; m < table.methods.size(); ++m) {
       one.covariates.push_back(table.method[i] == static_cast<int>(m) ? 1 : 0);
     }

@@ -16,7 +16,7 @@ struct Times {
   double stretch = 1; ///< of every error, for the works' spread comes out too small
 };
 
-enum class Unit { days, growth_days };
+enum class Unit { days, days_if_good, growth_days };
 
 /// `columns`: covariates, none for growth-days.
 Times fit_times(const Table& table, Unit unit, const std::vector<Covariate>& columns, int df,

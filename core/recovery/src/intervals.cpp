@@ -54,6 +54,9 @@ RecoveryInterval interval_of(const Aftermath& after, Definition definition) {
   if (below != none) {
     interval.last_below = after.days[below].day;
     add_visits(interval, after.days[below]);
+    for (std::size_t i = 0; i < below; ++i) {
+      interval.gaps_below.push_back(after.days[i + 1].day - after.days[i].day);
+    }
   }
   if (back == none) {
     interval.censoring = after.horizon_reason;

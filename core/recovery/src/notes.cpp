@@ -89,4 +89,17 @@ std::vector<std::string> loss_notes(const WorkLoss& loss, const Aftermath& after
   return notes;
 }
 
+std::optional<std::string> missed_note(const WorkLoss& loss) {
+  const RecoveryInterval& interval = loss.under(kHeadline);
+  if (!interval.by_days_if_good) {
+    return std::nullopt;
+  }
+  const int usual = *interval.by_days_if_good - interval.after_days;
+  return "No scored visit between " + iso(interval.last_below) + " and " +
+         iso(*interval.first_back) + ", though while below they were seldom more than " +
+         std::to_string(usual) + (usual == 1 ? " day" : " days") +
+         " apart. If they were missed because the ball rolled well again, it was back by " +
+         iso(loss.day + *interval.by_days_if_good) + ".";
+}
+
 } // namespace baize::recovery

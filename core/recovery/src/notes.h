@@ -18,5 +18,7 @@ struct Circumstances {
 /// The sentences a reader needs beside the figures, in a fixed order.
 std::vector<std::string> loss_notes(const WorkLoss& loss, const Aftermath& after,
                                     const Circumstances& around);
+/// What the headline's interval would be, had visits been missed because the roll was good.
+std::optional<std::string> missed_note(const WorkLoss& loss);
 
 } // namespace baize::recovery

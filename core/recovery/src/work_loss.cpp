@@ -1,5 +1,6 @@
 #include "baize/recovery/work_loss.h"
 
+#include "baize/recovery/missed_visits.h"
 #include "disruption.h"
 #include "intervals.h"
 #include "loss_area.h"
@@ -176,6 +177,32 @@ WorkLoss loss_of(const Surface& surface, std::size_t place, const green::Work& w
   return loss;
 }
 
+/// What custom there is among a green's visits only all its works together tell.
+void read_missed_visits(std::vector<WorkLoss>& losses) {
+  for (const Definition definition : kDefinitions) {
+    std::set<std::pair<units::Day, std::string>> seen; // works of one day share their visits
+    std::vector<int> gaps;
+    for (const WorkLoss& loss : losses) {
+      if (seen.emplace(loss.day, loss.half).second) {
+        const auto& own = loss.under(definition).gaps_below;
+        gaps.insert(gaps.end(), own.begin(), own.end());
+      }
+    }
+    const auto usual = usual_gap(std::move(gaps));
+    for (WorkLoss& loss : losses) {
+      RecoveryInterval& interval = loss.recovery[static_cast<std::size_t>(definition)];
+      if (interval.by_days) {
+        interval.by_days_if_good = by_if_good(interval.after_days, *interval.by_days, usual);
+      }
+    }
+  }
+  for (WorkLoss& loss : losses) {
+    if (auto note = missed_note(loss)) {
+      loss.notes.push_back(std::move(*note));
+    }
+  }
+}
+
 } // namespace
 
 std::optional<units::Problem> Options::problem() const {
@@ -220,6 +247,7 @@ std::vector<WorkLoss> work_losses(const green::Records& records, const climate::
   std::sort(losses.begin(), losses.end(), [](const WorkLoss& a, const WorkLoss& b) {
     return std::tie(a.day, a.work, a.half) < std::tie(b.day, b.work, b.half);
   });
+  read_missed_visits(losses);
   return losses;
 }
 

@@ -5,6 +5,19 @@
 #include <cmath>
 
 namespace baize::season {
+namespace {
+
+/// Where one more draw lies below with probability p: at place p (n + 1) from 1, straight
+/// lines between (type 6 of Hyndman and Fan 1996). Places p (n - 1) would make intervals
+/// from n draws too narrow: of 400, 94.5 % instead of 95.
+double point_of(const std::vector<double>& sorted, double p) {
+  const auto n = static_cast<double>(sorted.size());
+  const double place = std::clamp(p * (n + 1) - 1, 0.0, n - 1);
+  return stats::quantile_of_sorted(sorted, n > 1 ? place / (n - 1) : 0);
+}
+
+} // namespace
+
 Estimate estimate_of(std::vector<double> draws) {
   Estimate estimate;
   if (draws.empty()) {
@@ -22,8 +35,8 @@ Estimate estimate_of(std::vector<double> draws) {
   }
   estimate.standard_error =
       draws.size() > 1 ? std::sqrt(squares / static_cast<double>(draws.size() - 1)) : 0;
-  estimate.low = stats::quantile_of_sorted(draws, 0.025);
-  estimate.high = stats::quantile_of_sorted(draws, 0.975);
+  estimate.low = point_of(draws, 0.025);
+  estimate.high = point_of(draws, 0.975);
   return estimate;
 }
 

@@ -43,6 +43,8 @@ Json method(const services::MethodLine& line) {
       .put("censored", of.censored)
       .put("no_median", word(of.no_median))
       .put("days", of.days, figure)
+      .put("missed", of.missed)
+      .put("days_if_good", of.days_if_good, figure)
       .put("growth_days", of.growth_days, figure)
       .put("depth", of.depth, figure)
       .put("score_days", of.score_days, figure)

@@ -14,6 +14,7 @@ Json interval(const recovery::RecoveryInterval& interval) {
       .put("first_back", interval.first_back)
       .put("after_days", interval.after_days)
       .put("by_days", interval.by_days)
+      .put("by_days_if_good", interval.by_days_if_good)
       .put("after_growth_days", interval.after_growth_days)
       .put("by_growth_days", interval.by_growth_days)
       .nest("visits", list(interval.visits))

@@ -1122,6 +1122,8 @@ export interface components {
             after_days: number;
             /** @description No later than this many days after the work; absent when censored. */
             by_days?: number;
+            /** @description by_days, had visits been missed only because the roll was good again; absent where none were missed, or what is usual is not known. */
+            by_days_if_good?: number;
             /** @description The same in growth-days; absent when a temperature is missing. */
             after_growth_days?: number;
             /** @description Likewise. */
@@ -1539,6 +1541,10 @@ export interface components {
             no_median: "none" | "never_back" | "never_below";
             /** @description Median days until back. */
             days?: components["schemas"]["MethodFigure"];
+            /** @description Looks after which visits were missed: longer than usual without one before the first good one. */
+            missed: number;
+            /** @description Median days, had visits been missed only because the roll was good again; absent where none were missed. */
+            days_if_good?: components["schemas"]["MethodFigure"];
             /** @description Median growth-days until back. */
             growth_days?: components["schemas"]["MethodFigure"];
             /** @description Mean fall over works, points. */

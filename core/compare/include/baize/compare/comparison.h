@@ -39,7 +39,11 @@ struct MethodFigures {
   int looks = 0;    ///< greens and halves looked at
   int censored = 0; ///< looks without a day back
   NoMedian no_median = NoMedian::none;
-  std::optional<Figure> days;        ///< median until back, at the reference of the covariates
+  std::optional<Figure> days; ///< median until back, at the reference of the covariates
+  int missed = 0;             ///< looks after which visits were missed: they have days_if_good
+  /// Median, had visits been missed only because the roll was good again; absent where
+  /// none were missed after any method.
+  std::optional<Figure> days_if_good;
   std::optional<Figure> growth_days; ///< median
   std::optional<Figure> depth;       ///< mean over works of the mean over greens
   std::optional<Figure> score_days;  ///< likewise; a least where losses_open is above 0
@@ -99,6 +103,8 @@ struct DistributionTried {
 /// Growth potential after the work (its logarithm), score before and grass are taken in
 /// where known for nine looks of ten, where they vary, and where df stays 3 or more.
 /// Growth-days are compared without covariates, where known for half of the looks.
+/// Where visits were missed after some look, the regression of days is done once more
+/// with days_if_good; the figures of pairs stay those of the days as recorded.
 /// A method without a median is left out of the regression.
 ///
 /// Differences in days: 2 g sinh(d / 2), d the difference of log medians and g the

@@ -18,6 +18,9 @@ struct Look {
   std::vector<std::string> works; ///< more than one: of one day, cannot be told apart
   units::Day day;
   stats::CensoredTime days; ///< until back, since the work; (0, n]: never seen below
+  /// `days`, had visits been missed only because the roll was good again; absent where
+  /// none were missed, or what is usual is not known (recovery/missed_visits.h).
+  std::optional<stats::CensoredTime> days_if_good;
   /// Absent where a temperature is missing on the way.
   std::optional<stats::CensoredTime> growth_days;
   recovery::Censoring censoring = recovery::Censoring::none;

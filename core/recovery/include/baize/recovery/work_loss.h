@@ -63,6 +63,10 @@ struct RecoveryInterval {
   std::optional<int> by_days; ///< first_back less the work's day
   std::optional<double> after_growth_days;
   std::optional<double> by_growth_days;
+  std::vector<int> gaps_below; ///< days between the visited days up to last_below
+  /// `by_days`, had visits been missed only because the roll was good again (by_if_good
+  /// in missed_visits.h, with the green's usual gap after all its works).
+  std::optional<int> by_days_if_good;
   /// Of the days that set it: last below, first back, for two running the day
   /// after that, for lasting the last visited day.
   std::vector<std::string> visits;

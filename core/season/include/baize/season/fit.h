@@ -75,7 +75,7 @@ struct SeasonFit {
 /// Refuses as read_model; degenerate "likelihood_not_finite". `watch` may stop it.
 SeasonFit fit_season(Model model, const Options& options = {}, const stats::Watch& watch = {});
 
-/// Mean, standard deviation and the 2.5 and 97.5 % points of draws.
+/// Mean, standard deviation and the 2.5 and 97.5 % points of draws, at places p (n + 1).
 Estimate estimate_of(std::vector<double> draws);
 
 } // namespace baize::season
