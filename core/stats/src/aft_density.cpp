@@ -36,18 +36,30 @@ Parts extreme_value(double a, double b) {
   return parts;
 }
 
-double logistic(double w) {
+/// The logistic distribution at w, from one exponential.
+struct Logistic {
+  double below;
+  double above;
+  double far; ///< exp(-|w|)
+};
+Logistic logistic(double w) {
   const double far = std::exp(-std::fabs(w));
-  return (w > 0 ? 1 : far) / (1 + far);
+  const double tail = far / (1 + far);
+  const double rest = 1 / (1 + far);
+  return w > 0 ? Logistic{rest, tail, far} : Logistic{tail, rest, far};
+}
+
+/// 1 - exp(a - b) for a < b, from exp(-|a|) and exp(-|b|) where nothing cancels.
+double gap(double a, double b, double far_a, double far_b) {
+  const double ratio = a > 0 ? far_b / far_a : b > 0 ? far_a * far_b : far_a / far_b;
+  return ratio < 0.5 ? 1 - ratio : -std::expm1(a - b); // 0 / 0 in the farthest tails as well
 }
 
 /// F(b) - F(a) = F(b) (1 - F(a)) (1 - exp(a - b)).
 Parts log_logistic(double a, double b) {
-  const double inside = -std::expm1(a - b);
-  const double fa = logistic(a);
-  const double fb = logistic(b);
-  const double sa = logistic(-a);
-  const double sb = logistic(-b);
+  const auto [fa, sa, far_a] = logistic(a);
+  const auto [fb, sb, far_b] = logistic(b);
+  const double inside = gap(a, b, far_a, far_b);
   const double share = fb * sa * inside;
   Parts parts{std::log(share), fa / fb / inside, sb / sa / inside, sa - fa, sb - fb};
   if (!(share > 1e-290)) { // too small a number: by logarithms
@@ -80,9 +92,8 @@ Exact exact_term(AftDistribution distribution, double w) {
   case AftDistribution::log_normal:
     return {normal_log_density(w), -w, -1};
   case AftDistribution::log_logistic: {
-    const double far = std::fabs(w);
-    return {-far - 2 * std::log1p(std::exp(-far)), -std::tanh(w / 2),
-            -2 * logistic(w) * logistic(-w)};
+    const auto [below, above, far] = logistic(w);
+    return {-std::fabs(w) - 2 * std::log1p(far), above - below, -2 * below * above};
   }
   case AftDistribution::exponential:
   case AftDistribution::weibull:
