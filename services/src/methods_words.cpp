@@ -38,9 +38,10 @@ std::string missed_sentence(const compare::MethodFigures& method) {
   }
   return fmt::format(
       "After {}, {} of {} had no visit for longer than usual before the first good one. If visits "
-      "were missed because the ball rolled well again, half were back after {}, not {}.",
+      "were missed because the ball rolled well again, half were back after {} ({} to {}), not {}.",
       method.method, method.missed, counted(method.looks, "look"),
-      days_of(method.days_if_good->value), days_text(method.days->value));
+      days_of(method.days_if_good->value), days_text(*method.days_if_good->low),
+      days_text(*method.days_if_good->high), days_text(method.days->value));
 }
 
 std::string works_text(const compare::MethodFigures& first, const compare::MethodFigures& second) {

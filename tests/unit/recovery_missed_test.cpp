@@ -55,9 +55,9 @@ TEST(MissedVisits, TheLongSilenceIsToldWithItsSecondReading) {
   EXPECT_EQ(back.by_days, 26); // as recorded, whatever the second reading
   EXPECT_EQ(back.by_days_if_good, 18);
   EXPECT_THAT(all[0].notes,
-              Contains("No scored visit between 2025-05-15 and 2025-05-27, though while below they "
-                       "were seldom more than 4 days apart. If they were missed because the ball "
-                       "rolled well again, it was back by 2025-05-19."));
+              Contains("No scored visit between 2025-05-15 and 2025-05-27, though while it was "
+                       "below they were seldom more than 4 days apart. If they were missed because "
+                       "the ball rolled well again, it was back by 2025-05-19."));
 }
 
 TEST(MissedVisits, AVisitInTheSilenceEndsIt) {

@@ -96,7 +96,7 @@ std::optional<std::string> missed_note(const WorkLoss& loss) {
   }
   const int usual = *interval.by_days_if_good - interval.after_days;
   return "No scored visit between " + iso(interval.last_below) + " and " +
-         iso(*interval.first_back) + ", though while below they were seldom more than " +
+         iso(*interval.first_back) + ", though while it was below they were seldom more than " +
          std::to_string(usual) + (usual == 1 ? " day" : " days") +
          " apart. If they were missed because the ball rolled well again, it was back by " +
          iso(loss.day + *interval.by_days_if_good) + ".";

@@ -20,7 +20,6 @@ export const methodsWords = {
   days: "Median days", growthDays: "Median growth-days", depth: "Fall, points", scoreDays: "Loss, score-days",
   growth: "Growth potential after",
   interval: (value: string, low: string, high: string) => `${value} (${low} to ${high})`,
-  ifGood: (text: string) => `or ${text}, if visits were missed because it rolled well`,
   atLeast: (text: string) => `at least ${text}`,
   offScale: "off the scale",
   unknown: "not known",
@@ -48,7 +47,7 @@ export const methodsWords = {
   formulas: [
     "Days: accelerated failure time regression, log days = method + adjustments + effect of the work + scale × W, of times known only to lie between two looks, before the first or after the last (Kalbfleisch and Prentice 2002, ch. 3). The effect of the work is normal; its likelihood by adaptive Gauss-Hermite quadrature (Liu and Pierce 1994).",
     "Intervals: errors from the second derivatives, times the root of works by degrees of freedom, with Student's t: for equal numbers of greens the t interval on the works' means. A difference in days is taken at the geometric mean of the two medians.",
-    "Visits missed: a green that went without visits, before the first good one, for longer than nine of ten of its visits were apart while it was below. The second median takes each such green as back by the visit that was missed first. The records cannot tell which of the two is right; differences are of the days as recorded.",
+    "Visits missed: a green that went without visits, before the first good one, for longer than nine of ten of its visits were apart while it was below. Where that would change the median, a note above gives it a second time: as if each such green had been back by the visit that was missed first. The records cannot tell which of the two is right; differences are of the days as recorded.",
     "Fall and loss: the mean over works of the mean over greens; the works' spread is pooled over methods, with Student's t.",
     "Curves: Turnbull's estimate (1976).",
     "Works needed: of each method, to see three days with 80 chances in 100 at the 5 % level: 2 v (1.96 + 0.84)² / d² + 0.96, v the variance of one work's log median and d the difference of log medians.",

@@ -105,20 +105,6 @@ function Medians(props: { review: MethodsReview; methods: MethodLine[] }) {
   );
 }
 
-/** As recorded, and beneath what they would be if visits were missed because the roll was good. */
-function Days(props: { of: MethodLine }) {
-  const settings = useSettings();
-  const { days, days_if_good: ifGood, missed } = props.of;
-  const shown = (value: number | undefined) => value !== undefined && number(value, 0, settings);
-  const differs = missed > 0 && ifGood !== undefined && shown(ifGood.value) !== shown(days?.value);
-  return (
-    <>
-      {figure(days, 0, settings)}
-      {differs && <span class="quiet under">{w.ifGood(figure(ifGood, 0, settings))}</span>}
-    </>
-  );
-}
-
 function Each(props: { review: MethodsReview; club: string }) {
   const settings = useSettings();
   const { methods } = props.review;
@@ -138,7 +124,7 @@ function Each(props: { review: MethodsReview; club: string }) {
           { head: w.works, number: true, cell: (one) => one.works },
           { head: w.looks, number: true, cell: (one) => one.looks },
           { head: w.open, number: true, cell: (one) => one.censored },
-          { head: w.days, number: true, cell: (one) => <Days of={one} /> },
+          { head: w.days, number: true, cell: (one) => figure(one.days, 0, settings) },
           { head: w.growthDays, number: true, cell: (one) => figure(one.growth_days, 0, settings) },
           { head: w.depth, number: true, cell: (one) => figure(one.depth, 1, settings) },
           { head: w.scoreDays, number: true, cell: loss },
