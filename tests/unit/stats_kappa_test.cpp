@@ -24,12 +24,45 @@ TEST(Kappa, OfTwoByTwo) {
   EXPECT_NEAR(found.expected, 0.5, 1e-15);
   EXPECT_NEAR(found.value, 0.4, 1e-15);
   EXPECT_NEAR(found.null_se * found.null_se, 0.24 / 12.5, 1e-14);
-  ASSERT_TRUE(found.interval.has_value());
-  EXPECT_NEAR(found.interval->high - found.interval->low, 2 * 1.959963985 * found.se, 1e-8);
 }
 
 double value_of(const stats::Table& counts, KappaWeights weights) {
   return stats::cohen_kappa(counts, weights).value;
+}
+
+// Twelve items, left out one after the other; t(0.975; 11) = 2.20098516.
+TEST(Kappa, HasTheIntervalOfLeavingOneItemOut) {
+  const stats::Table counts{{6, 1}, {2, 3}};
+  std::vector<double> less;
+  for (std::size_t i = 0; i < 2; ++i) {
+    for (std::size_t j = 0; j < 2; ++j) {
+      auto without = counts;
+      without[i][j] -= 1;
+      less.insert(less.end(), static_cast<std::size_t>(counts[i][j]),
+                  value_of(without, KappaWeights::none));
+    }
+  }
+  double mean = 0;
+  for (const double one : less) {
+    mean += one / 12;
+  }
+  double squares = 0;
+  for (const double one : less) {
+    squares += (one - mean) * (one - mean);
+  }
+  const double error = std::sqrt(11.0 / 12 * squares);
+  const auto found = stats::cohen_kappa(counts, KappaWeights::none);
+  EXPECT_NEAR(found.value, 8.0 / 17, 1e-15); // (3/4 - 19/36) / (17/36)
+  const double half = 2.20098516 * error / (1 - found.value * found.value);
+  ASSERT_TRUE(found.interval);
+  EXPECT_NEAR(found.interval->low, std::tanh(std::atanh(found.value) - half), 1e-8);
+  EXPECT_NEAR(found.interval->high, std::tanh(std::atanh(found.value) + half), 1e-8);
+}
+
+TEST(Kappa, HasNoIntervalWhereOneItemDecides) {
+  // Without the single 1 the second observer gave one answer only.
+  EXPECT_FALSE(stats::cohen_kappa({{5, 0}, {3, 1}}, KappaWeights::none).interval);
+  EXPECT_FALSE(stats::cohen_kappa({{5.5, 1}, {2, 3}}, KappaWeights::none).interval);
 }
 
 // The delta method done by brute force: the variance of a function of a

@@ -112,7 +112,7 @@ double spread(double square, double mean) {
   return left <= rounding_of(square) ? 0 : left;
 }
 
-void add_errors(const Work& work, Kappa& kappa, double confidence) {
+void add_errors(const Work& work, Kappa& kappa) {
   const double chance = 1 - kappa.expected;
   const double lack = 1 - kappa.observed;
   double sum = 0;
@@ -133,15 +133,59 @@ void add_errors(const Work& work, Kappa& kappa, double confidence) {
   // The mean of the terms is the paper's (po pe - 2 pe + po).
   kappa.se = std::sqrt(spread(sum, mean) / kappa.n) / (chance * chance);
   kappa.null_se = std::sqrt(spread(null_sum, null_mean) / kappa.n) / chance;
-  if (kappa.se > 0) {
-    const double half = normal_quantile(1 - (1 - confidence) / 2) * kappa.se;
-    kappa.interval =
-        Interval{std::max(-1.0, kappa.value - half), std::min(1.0, kappa.value + half)};
-  }
+}
+
+int answers(const std::vector<double>& margin) {
+  return static_cast<int>(
+      std::count_if(margin.begin(), margin.end(), [](double p) { return p > 0; }));
 }
 
 bool one_answer(const std::vector<double>& margin) {
-  return std::count_if(margin.begin(), margin.end(), [](double p) { return p > 0; }) < 2;
+  return answers(margin) < 2;
+}
+
+/// Would the observer be left with one answer, were one item of this margin left out?
+bool decides(const std::vector<double>& margin, std::size_t place, double n) {
+  return answers(margin) == 2 && std::lround(n * margin[place]) == 1;
+}
+
+/// The standard error by leaving one item out at a time, or nothing. Without an item of
+/// cell i, j the sums of agreement, found and by chance, change by what it had in them.
+std::optional<double> jackknife_error(const Table& counts, const Work& work, const Kappa& kappa) {
+  const double n = kappa.n;
+  double sum = 0;
+  double squares = 0;
+  for (std::size_t i = 0; i < counts.size(); ++i) {
+    for (std::size_t j = 0; j < counts.size(); ++j) {
+      const double items = counts[i][j];
+      if (items == 0) {
+        continue;
+      }
+      if (items != std::floor(items) || decides(work.row, i, n) || decides(work.column, j, n)) {
+        return std::nullopt;
+      }
+      const double w = work.w[i][j];
+      const double observed = (n * kappa.observed - w) / (n - 1);
+      const double expected =
+          (n * n * kappa.expected - n * (work.row_mean[i] + work.column_mean[j]) + w) /
+          ((n - 1) * (n - 1));
+      const double less = (observed - expected) / (1 - expected);
+      sum += items * less;
+      squares += items * less * less;
+    }
+  }
+  return std::sqrt((n - 1) * spread(squares / n, sum / n));
+}
+
+void add_interval(const Table& counts, const Work& work, double confidence, Kappa& kappa) {
+  const double slope = 1 - kappa.value * kappa.value; // of tanh
+  const auto error = jackknife_error(counts, work, kappa);
+  if (!error || !(*error > 0) || !(slope > 0)) {
+    return;
+  }
+  const double half = t_quantile((1 + confidence) / 2, kappa.n - 1) * *error / slope;
+  const double centre = std::atanh(kappa.value);
+  kappa.interval = Interval{std::tanh(centre - half), std::tanh(centre + half)};
 }
 
 } // namespace
@@ -200,7 +244,8 @@ Kappa weighted_kappa(const Table& counts, const Table& disagreement,
     return kappa;
   }
   estimate(work, kappa);
-  add_errors(work, kappa, options.confidence);
+  add_errors(work, kappa);
+  add_interval(counts, work, options.confidence, kappa);
   kappa.summary =
       done_if_finite({kappa.value, kappa.observed, kappa.expected, kappa.se, kappa.null_se});
   return kappa;
