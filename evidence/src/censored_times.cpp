@@ -1,9 +1,9 @@
 // Two methods, some works of each, seen every few days: does the interval of the
 // ratio of times hold it, and how often is a difference claimed where there is none?
-#include "baize/recovery/missed_visits.h"
 #include "baize/stats/aft.h"
 #include "baize/stats/distributions.h"
 #include "baize/stats/random.h"
+#include "looks.h"
 #include "studies.h"
 
 #include <fmt/format.h>
@@ -16,33 +16,6 @@ namespace {
 constexpr int kHorizon = 60;   ///< the season's end, days after the work
 constexpr double kMedian = 14; ///< days until back, first method
 constexpr double kScale = 0.2; ///< of the logistic error of log time
-
-struct Looks {
-  int every = 4;          ///< days
-  double missed_good = 0; ///< chance that a look is left out once the roll is good again
-};
-
-/// What the looks leave known of a time.
-struct Seen {
-  stats::CensoredTime recorded;
-  stats::CensoredTime if_good; ///< had looks been missed only because the roll was good
-};
-
-/// The first look has a day of its own.
-Seen seen(double time, const Looks& looks, stats::Random& chance) {
-  int last_below = 0;
-  for (int day = static_cast<int>(std::ceil(looks.every * chance.uniform())); day <= kHorizon;
-       day += looks.every) {
-    if (day < time) {
-      last_below = day;
-    } else if (chance.uniform() >= looks.missed_good) {
-      const auto by = recovery::by_if_good(last_below, day, looks.every);
-      return {{double(last_below), double(day)}, {double(last_below), double(by.value_or(day))}};
-    }
-  }
-  const stats::CensoredTime open{double(last_below), std::numeric_limits<double>::infinity()};
-  return {open, open};
-}
 
 struct Answers {
   Coverage ratio;
@@ -62,7 +35,7 @@ Drawn draw(int works, double log_ratio, const Looks& looks, stats::Random& chanc
     const double method = i % 2;
     const double u = chance.uniform();
     const double time = kMedian * std::exp(log_ratio * method + kScale * std::log(u / (1 - u)));
-    const Seen known = seen(time, looks, chance);
+    const Seen known = seen(time, looks, kHorizon, chance);
     all.recorded.push_back({known.recorded, {method}});
     all.if_good.push_back({known.if_good, {method}});
   }

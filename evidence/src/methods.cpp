@@ -2,14 +2,13 @@
 // greens seen every few days. Does the interval of the difference in days hold it,
 // and how often is a difference told where there is none?
 #include "baize/compare/comparison.h"
-#include "baize/recovery/missed_visits.h"
 #include "baize/stats/random.h"
+#include "looks.h"
 #include "studies.h"
 
 #include <fmt/format.h>
 
 #include <cmath>
-#include <limits>
 
 namespace baize::evidence {
 namespace {
@@ -23,29 +22,16 @@ constexpr std::uint64_t kSeed = 701;
 
 struct Habit {
   int works = 4; ///< of each method
-  int every = 4; ///< days
-  double missed_good = 0;
+  Looks looks;
 };
 
-/// Gaps between its visits while below are `every` days: that is what is usual.
-void put_days(compare::Look& look, double time, const Habit& habit, stats::Random& chance) {
-  int last_below = 0;
-  look.censoring = recovery::Censoring::record_ends;
-  look.days = {0, std::numeric_limits<double>::infinity()};
-  for (int day = static_cast<int>(std::ceil(habit.every * chance.uniform())); day <= kHorizon;
-       day += habit.every) {
-    if (day < time) {
-      last_below = day;
-    } else if (chance.uniform() >= habit.missed_good) {
-      look.censoring = recovery::Censoring::none;
-      look.days.right = day;
-      if (const auto by = recovery::by_if_good(last_below, day, habit.every)) {
-        look.days_if_good = stats::CensoredTime{double(last_below), double(*by)};
-      }
-      break;
-    }
+void put_days(compare::Look& look, const Seen& seen) {
+  look.days = seen.recorded;
+  look.censoring =
+      seen.recorded.right_censored() ? recovery::Censoring::record_ends : recovery::Censoring::none;
+  if (seen.missed) {
+    look.days_if_good = seen.if_good;
   }
-  look.days.left = last_below;
 }
 
 /// Works by turns, two weeks apart, each at all greens. Depth and score-days scatter
@@ -64,7 +50,8 @@ std::vector<compare::Look> club(const Habit& habit, double ratio, stats::Random&
       look.works = {std::to_string(work)};
       look.day = units::Day{20000} + 14 * work;
       const double u = chance.uniform();
-      put_days(look, median * std::exp(kScale * std::log(u / (1 - u))), habit, chance);
+      const double time = median * std::exp(kScale * std::log(u / (1 - u)));
+      put_days(look, seen(time, habit.looks, kHorizon, chance));
       look.depth = depth + 0.3 * chance.normal();
       looks.push_back(look);
     }
@@ -137,8 +124,8 @@ Study methods(int worlds) {
       "The first method's median, days, visits missed taken as missed because the roll was good");
   Table depth = table("Difference in depth, points (truth 0)");
   Table told{"How often they are told apart, at 5 %", Rate::header("works and looks", "told"), {}};
-  for (const Habit& habit : {Habit{2, 4, 0}, Habit{4, 2, 0}, Habit{4, 4, 0}, Habit{4, 7, 0},
-                             Habit{8, 4, 0}, Habit{4, 4, 0.5}, Habit{8, 4, 0.5}}) {
+  for (const Habit& habit : {Habit{2, {4, 0}}, Habit{4, {2, 0}}, Habit{4, {4, 0}}, Habit{4, {7, 0}},
+                             Habit{8, {4, 0}}, Habit{4, {4, 0.5}}, Habit{8, {4, 0.5}}}) {
     Answers same;
     Answers differ;
     for (int i = 0; i < worlds; ++i) {
@@ -147,13 +134,13 @@ Study methods(int worlds) {
       world(habit, 1.5, chance, differ);
     }
     const std::string name =
-        fmt::format("{} works of each, looks every {} d{}", habit.works, habit.every,
-                    habit.missed_good > 0 ? ", half missed once good" : "");
+        fmt::format("{} works of each, looks every {} d{}", habit.works, habit.looks.every,
+                    habit.looks.missed_good > 0 ? ", half missed once good" : "");
     for (const auto& [answers, what] :
          {std::pair(&same, ", no difference"), std::pair(&differ, ", 7 days longer")}) {
       days.rows.push_back(answers->days.row(name + what));
       median.rows.push_back(answers->median.row(name + what));
-      if (habit.missed_good > 0) {
+      if (habit.looks.missed_good > 0) {
         median_if_good.rows.push_back(answers->median_if_good.row(name + what));
       }
       depth.rows.push_back(answers->depth.row(name + what));

@@ -1,6 +1,7 @@
 #include "baize/observers/estimate.h"
 
 #include "baize/stats/distributions.h"
+#include "baize/stats/leave_out.h"
 
 #include <algorithm>
 #include <cmath>
@@ -21,21 +22,15 @@ std::optional<Estimate> by_session(std::size_t sessions, const WithoutSession& f
   }
   std::vector<double> without;
   without.reserve(sessions);
-  double sum = 0;
   for (std::size_t i = 0; i < sessions; ++i) {
     const auto value = figure(i);
     if (!value || !std::isfinite(*value)) {
       return estimate;
     }
     without.push_back(*value);
-    sum += *value;
   }
   const auto count = static_cast<double>(sessions);
-  double squares = 0;
-  for (const double value : without) {
-    squares += (value - sum / count) * (value - sum / count);
-  }
-  estimate.se = std::sqrt((count - 1) / count * squares);
+  estimate.se = stats::leave_one_out_error(without);
   const double half = stats::t_quantile(1 - (1 - confidence) / 2, count - 1) * *estimate.se;
   estimate.interval =
       stats::Interval{std::max(*whole - half, lowest), std::min(*whole + half, highest)};

@@ -1,6 +1,7 @@
 #include "baize/stats/kappa.h"
 
 #include "baize/stats/distributions.h"
+#include "baize/stats/leave_out.h"
 #include "checks.h"
 
 #include <algorithm>
@@ -153,8 +154,8 @@ bool decides(const std::vector<double>& margin, std::size_t place, double n) {
 /// cell i, j the sums of agreement, found and by chance, change by what it had in them.
 std::optional<double> jackknife_error(const Table& counts, const Work& work, const Kappa& kappa) {
   const double n = kappa.n;
-  double sum = 0;
-  double squares = 0;
+  std::vector<double> without;
+  std::vector<double> alike;
   for (std::size_t i = 0; i < counts.size(); ++i) {
     for (std::size_t j = 0; j < counts.size(); ++j) {
       const double items = counts[i][j];
@@ -169,12 +170,11 @@ std::optional<double> jackknife_error(const Table& counts, const Work& work, con
       const double expected =
           (n * n * kappa.expected - n * (work.row_mean[i] + work.column_mean[j]) + w) /
           ((n - 1) * (n - 1));
-      const double less = (observed - expected) / (1 - expected);
-      sum += items * less;
-      squares += items * less * less;
+      without.push_back((observed - expected) / (1 - expected));
+      alike.push_back(items);
     }
   }
-  return std::sqrt((n - 1) * spread(squares / n, sum / n));
+  return leave_one_out_error(without, alike);
 }
 
 void add_interval(const Table& counts, const Work& work, double confidence, Kappa& kappa) {

@@ -1,6 +1,7 @@
 #include "baize/stats/krippendorff.h"
 
 #include "baize/stats/distributions.h"
+#include "baize/stats/leave_out.h"
 #include "checks.h"
 
 #include <algorithm>
@@ -136,7 +137,6 @@ void add_error(Alpha& alpha, const std::vector<Item>& items, AlphaMetric kind, d
     return;
   }
   std::vector<double> without;
-  double mean = 0;
   const auto n = static_cast<double>(items.size());
   for (std::size_t i = 0; i < items.size(); ++i) {
     const Disagreement found = disagreement(items, kind, i);
@@ -144,13 +144,8 @@ void add_error(Alpha& alpha, const std::vector<Item>& items, AlphaMetric kind, d
       return;
     }
     without.push_back(1 - found.observed / found.expected);
-    mean += without.back() / n;
   }
-  double squares = 0;
-  for (const double one : without) {
-    squares += (one - mean) * (one - mean);
-  }
-  alpha.se = std::sqrt(squares * (n - 1) / n);
+  alpha.se = leave_one_out_error(without);
   if (*alpha.se > rounding_of(1)) {
     const double half = t_quantile(1 - (1 - confidence) / 2, n - 1) * *alpha.se;
     alpha.interval = Interval{alpha.value - half, std::min(1.0, alpha.value + half)};
