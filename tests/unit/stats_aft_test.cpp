@@ -94,6 +94,49 @@ TEST(Aft, ATimeThatSaysNothingChangesNothing) {
   }
 }
 
+// Law: an interval much narrower than the scatter is its middle, in the errors too. The
+// log-normal's second derivatives lose digits there, the others' do not.
+TEST(Aft, ANarrowIntervalIsATime) {
+  for (const auto distribution : kAll) {
+    Observations exact;
+    Observations narrow;
+    for (const double time : {4, 9, 11, 12, 14, 17, 21, 60, 900}) {
+      const std::vector<double> later{time > 13 ? 1.0 : 0.0};
+      exact.push_back({{time, time}, later});
+      narrow.push_back({{time * (1 - 1e-5), time * (1 + 1e-5)}, later});
+    }
+    const auto want = fit_aft(exact, {distribution});
+    const auto got = fit_aft(narrow, {distribution});
+    ASSERT_TRUE(want.summary.usable && got.summary.usable);
+    const double digits = distribution == AftDistribution::log_normal ? 1e-5 : 1e-8;
+    EXPECT_NEAR(got.coefficients[1].value, want.coefficients[1].value, digits);
+    EXPECT_NEAR(got.coefficients[1].standard_error, want.coefficients[1].standard_error, digits);
+    EXPECT_NEAR(got.scale, want.scale, digits);
+    EXPECT_NEAR(got.log_scale_error, want.log_scale_error, digits);
+  }
+}
+
+// Where groups lie hundreds of scales apart, the fit with a constant only is far from
+// the one with them, and each look lies in a far tail of where it starts.
+TEST(Aft, GroupsFarApartAreComparedWithOneConstant) {
+  for (const auto distribution : kAll) {
+    Observations apart;
+    Observations together;
+    for (int i = 0; i < 12; ++i) {
+      const bool late = i % 2 == 1;
+      const double time = (late ? 40000 : 20) + i;
+      apart.push_back({{time, time + (i % 3)}, {late ? 1.0 : 0.0}});
+      together.push_back({apart.back().time, {}});
+    }
+    const auto fit = fit_aft(apart, {distribution});
+    const auto one = fit_aft(together, {distribution});
+    ASSERT_TRUE(fit.summary.usable) << fit.summary.message;
+    ASSERT_TRUE(one.summary.usable) << one.summary.message;
+    EXPECT_NEAR(fit.log_likelihood_null, one.log_likelihood, 1e-9);
+    EXPECT_NEAR(fit.coefficients[1].value, std::log(40006.5 / 25.5), 0.1);
+  }
+}
+
 std::string code(const AftFit& fit) {
   EXPECT_FALSE(fit.summary.usable);
   EXPECT_FALSE(aft_quantile(fit, {}, 0.5));

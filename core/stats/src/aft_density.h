@@ -12,7 +12,8 @@ struct Exact {
 };
 Exact exact_term(AftDistribution distribution, double w);
 
-/// log(F(b) - F(a)) and its derivatives; a may be -infinity, b infinity.
+/// log(F(b) - F(a)) and its derivatives; a may be -infinity, b infinity. For the
+/// normal (log_normal) and logistic (log_logistic) only.
 struct Between {
   double value = 0;
   double da = 0;
@@ -22,6 +23,9 @@ struct Between {
   double dbb = 0;
 };
 Between between_term(AftDistribution distribution, double a, double b);
+
+/// log(F(b) - F(a)) of the normal.
+double log_normal_share(double a, double b);
 
 /// The quantile of W.
 double standard_quantile(AftDistribution distribution, double share);

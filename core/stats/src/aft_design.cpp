@@ -15,6 +15,7 @@ std::optional<Problem> bad_observations(const std::vector<AftObservation>& obser
     return problem;
   }
   std::vector<CensoredTime> times;
+  times.reserve(observations.size());
   for (std::size_t i = 0; i < observations.size(); ++i) {
     const AftObservation& one = observations[i];
     const auto place = [i] { return "observation " + std::to_string(i + 1); };

@@ -15,7 +15,7 @@ AftFrailtyLikelihood::AftFrailtyLikelihood(const StandardTimes& times,
       nodes_(nodes) {}
 
 AftRow AftFrailtyLikelihood::row(std::size_t i) const {
-  return {times_.low[i], times_.high[i], times_.unit};
+  return {times_.low[i], times_.high[i]};
 }
 
 /// Log of the cluster's density times that of u.
@@ -83,7 +83,8 @@ AftFrailtyLikelihood::Weighed AftFrailtyLikelihood::weigh(const Here& here,
 
 double AftFrailtyLikelihood::value(const Eigen::VectorXd& at) const {
   const Eigen::VectorXd centre = design_ * at.head(design_.cols());
-  const Here here{centre, at(design_.cols()), std::exp(at(design_.cols() + 1))};
+  const Here here{centre, AftRate(at(design_.cols()), times_.unit),
+                  std::exp(at(design_.cols() + 1))};
   double sum = times_.jacobian;
   for (const ClusterPlaces& cluster : clusters_) {
     sum += weigh(here, cluster).log_integral;
@@ -133,7 +134,7 @@ void AftFrailtyLikelihood::add_cluster(const Here& here, const ClusterPlaces& cl
 AftSlopes AftFrailtyLikelihood::slopes(const Eigen::VectorXd& at) const {
   const Eigen::Index columns = design_.cols();
   const Eigen::VectorXd centre = design_ * at.head(columns);
-  const Here here{centre, at(columns), std::exp(at(columns + 1))};
+  const Here here{centre, AftRate(at(columns), times_.unit), std::exp(at(columns + 1))};
   AftSlopes out{times_.jacobian, Eigen::VectorXd::Zero(size()),
                 Eigen::MatrixXd::Zero(size(), size())};
   for (const ClusterPlaces& cluster : clusters_) {
@@ -153,12 +154,13 @@ AftSlopes AftFrailtyLikelihood::slopes(const Eigen::VectorXd& at) const {
 
 double AftFrailtyLikelihood::slope_at_zero(const Eigen::VectorXd& plain) const {
   const Eigen::VectorXd centre = design_ * plain.head(design_.cols());
+  const AftRate rate(plain(design_.cols()), times_.unit);
   double sum = 0;
   for (const ClusterPlaces& cluster : clusters_) {
     double slope = 0;
     for (const std::size_t i : cluster.places) {
-      const AftTerm term = aft_term(distribution_, row(i), centre(static_cast<Eigen::Index>(i)),
-                                    plain(design_.cols()));
+      const AftTerm term =
+          aft_term(distribution_, row(i), centre(static_cast<Eigen::Index>(i)), rate);
       slope += term.c;
       sum += 0.5 * term.cc;
     }
@@ -170,7 +172,8 @@ double AftFrailtyLikelihood::slope_at_zero(const Eigen::VectorXd& plain) const {
 AftFrailtyLikelihood::Effect AftFrailtyLikelihood::effect(const Eigen::VectorXd& at,
                                                           const ClusterPlaces& cluster) const {
   const Eigen::VectorXd centre = design_ * at.head(design_.cols());
-  const Here here{centre, at(design_.cols()), std::exp(at(design_.cols() + 1))};
+  const Here here{centre, AftRate(at(design_.cols()), times_.unit),
+                  std::exp(at(design_.cols() + 1))};
   const Weighed weighed = weigh(here, cluster);
   Effect out;
   double square = 0;

@@ -35,7 +35,7 @@ class AftFrailtyLikelihood {
  private:
   struct Here {
     const Eigen::VectorXd& centre; ///< of each row, without u
-    double rate;
+    AftRate rate;
     double spread;
   };
   struct Peak {

@@ -18,10 +18,12 @@ StandardTimes standard_times(const std::vector<AftObservation>& observations) {
   double count = 0;
   double sum = 0;
   double squares = 0;
+  times.low.reserve(observations.size());
+  times.high.reserve(observations.size());
+  times.count.assign(observations.size(), 1);
   for (const AftObservation& one : observations) {
     times.low.push_back(one.time.left > 0 ? std::log(one.time.left) : -kInfinity);
-    times.high.push_back(std::log(one.time.right));
-    times.count.push_back(1);
+    times.high.push_back(one.time.exact() ? times.low.back() : std::log(one.time.right));
     if (one.time.exact()) {
       times.jacobian -= times.low.back();
     }
@@ -85,7 +87,7 @@ AftLikelihood::AftLikelihood(const StandardTimes& times, const Eigen::MatrixXd& 
 
 AftRow AftLikelihood::row(Eigen::Index i) const {
   const auto place = static_cast<std::size_t>(i);
-  return {times_.low[place], times_.high[place], times_.unit};
+  return {times_.low[place], times_.high[place]};
 }
 
 double AftLikelihood::count(Eigen::Index i) const {
@@ -95,10 +97,11 @@ double AftLikelihood::count(Eigen::Index i) const {
 AftSlopes AftLikelihood::slopes(const Eigen::VectorXd& at) const {
   const Eigen::Index last = design_.cols();
   const Eigen::VectorXd centre = design_ * at.head(last);
+  const AftRate rate(at(last), times_.unit);
   AftSlopes out{times_.jacobian, Eigen::VectorXd::Zero(size()),
                 Eigen::MatrixXd::Zero(size(), size())};
   for (Eigen::Index i = 0; i < centre.size(); ++i) {
-    const AftTerm term = aft_term(distribution_, row(i), centre(i), at(last));
+    const AftTerm term = aft_term(distribution_, row(i), centre(i), rate);
     const double times = count(i);
     out.value += times * term.value;
     for (Eigen::Index a = 0; a < last; ++a) {
@@ -120,12 +123,31 @@ AftSlopes AftLikelihood::slopes(const Eigen::VectorXd& at) const {
   return out;
 }
 
+double AftLikelihood::reach(const Eigen::VectorXd& at, const Eigen::VectorXd& move) const {
+  const Eigen::Index last = design_.cols();
+  const Eigen::VectorXd centre = design_ * at.head(last);
+  const Eigen::VectorXd further = design_ * move.head(last);
+  const double faster = fixed_rate_ ? 0 : move(last);
+  double least = 1;
+  for (Eigen::Index i = 0; i < centre.size(); ++i) {
+    const AftRow ends = row(i);
+    for (const double y : {ends.low, ends.high}) {
+      const double change = std::fabs(faster * y - further(i));
+      if (std::isfinite(y) && least * change > 2 + std::fabs(at(last) * y - centre(i))) {
+        least = (2 + std::fabs(at(last) * y - centre(i))) / change;
+      }
+    }
+  }
+  return least;
+}
+
 Eigen::MatrixXd AftLikelihood::scores(const Eigen::VectorXd& at) const {
   const Eigen::Index last = design_.cols();
   const Eigen::VectorXd centre = design_ * at.head(last);
+  const AftRate rate(at(last), times_.unit);
   Eigen::MatrixXd out(centre.size(), fixed_rate_ ? last : size());
   for (Eigen::Index i = 0; i < centre.size(); ++i) {
-    const AftTerm term = aft_term(distribution_, row(i), centre(i), at(last));
+    const AftTerm term = aft_term(distribution_, row(i), centre(i), rate);
     out.row(i).head(last) = term.c * design_.row(i);
     if (!fixed_rate_) {
       out(i, last) = term.r;

@@ -47,6 +47,9 @@ class AftLikelihood {
   Eigen::Index size() const { return design_.cols() + 1; }
   /// Without the rate where that is fixed.
   AftSlopes slopes(const Eigen::VectorXd& at) const;
+  /// The share of a step, at most 1, along which no end's w moves by more than 2 + |w|:
+  /// the second derivatives here say nothing of what lies further off.
+  double reach(const Eigen::VectorXd& at, const Eigen::VectorXd& move) const;
   /// One row of the gradient for each row of times, however many it stands for.
   Eigen::MatrixXd scores(const Eigen::VectorXd& at) const;
 

@@ -4,6 +4,9 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
+#include <numbers>
+#include <tuple>
 #include <utility>
 
 namespace baize::stats::detail {
@@ -13,7 +16,10 @@ namespace {
 /// optimum lies at infinity.
 constexpr double kGreatestVariance = 1e6;
 constexpr double kGreatestRate = 1e8;
-constexpr double kTolerance = 1e-12; ///< of the gain a further step promises
+constexpr double kGreatestLoss = 100; ///< of log-likelihood, to start from another optimum
+constexpr double kTolerance = 1e-12;  ///< of the gain a further step promises
+constexpr double kRounding = 1e-8;    ///< of it, where it no longer falls
+constexpr double kSamePlace = 1e-16;  ///< of it: nothing there differs in the first 9 digits
 
 /// The longest step of 1 or less that keeps the rate above a tenth of itself.
 double longest(const Eigen::VectorXd& at, const Eigen::VectorXd& move) {
@@ -28,23 +34,76 @@ Eigen::VectorXd moved(const Eigen::VectorXd& at, const Eigen::VectorXd& move, do
   return next;
 }
 
-/// Ratios 0 and a rate from which no time lies in a far tail, or close to an optimum
-/// of the same times with more covariates.
-Eigen::VectorXd start(const AftLikelihood& likelihood, const StandardTimes& times,
-                      const Optimum* near) {
-  Eigen::VectorXd at = Eigen::VectorXd::Zero(likelihood.size());
-  if (near != nullptr) {
-    at << near->ratio.head(at.size() - 1), near->rate;
-    return at;
+/// The mean and the standard deviation of W.
+struct Moments {
+  double mean;
+  double deviation;
+};
+Moments moments(AftDistribution distribution) {
+  switch (distribution) {
+  case AftDistribution::log_normal:
+    return {0, 1};
+  case AftDistribution::log_logistic:
+    return {0, std::numbers::pi / std::numbers::sqrt3};
+  case AftDistribution::exponential:
+  case AftDistribution::weibull:
+    break;
   }
+  return {-std::numbers::egamma, std::numbers::pi / std::sqrt(6.0)};
+}
+
+/// From two thirds of the scale that the ends' scatter of 1 would give (the width of
+/// intervals and the covariates are in that), unless a time would then lie in a far tail.
+double start_rate(const StandardTimes& times, double deviation) {
   double farthest = 1;
   for (std::size_t i = 0; i < times.low.size(); ++i) {
     for (const double y : {times.low[i], times.high[i]}) {
       farthest = std::isfinite(y) ? std::max(farthest, std::fabs(y)) : farthest;
     }
   }
-  at(at.size() - 1) = likelihood.fixed_rate() ? times.unit : 3 / farthest;
-  return at;
+  return std::min(1.5 * deviation, 8 / farthest);
+}
+
+using Place = std::pair<Eigen::VectorXd, AftSlopes>;
+
+/// No effects and the mean of W at the times' centre, or an optimum of the same times
+/// with more covariates if those do not make all of the difference.
+Place start(const AftLikelihood& likelihood, const StandardTimes& times,
+            AftDistribution distribution, const Optimum* near) {
+  Eigen::VectorXd at = Eigen::VectorXd::Zero(likelihood.size());
+  if (near != nullptr) {
+    at << near->ratio.head(at.size() - 1), near->rate;
+    AftSlopes slopes = likelihood.slopes(at);
+    if (slopes.value > near->log_likelihood - kGreatestLoss) {
+      return {std::move(at), std::move(slopes)};
+    }
+    at.setZero();
+  }
+  const auto [mean, deviation] = moments(distribution);
+  at(0) = -mean;
+  at(at.size() - 1) = likelihood.fixed_rate() ? times.unit : start_rate(times, deviation);
+  return {at, likelihood.slopes(at)};
+}
+
+/// Uphill along a step of Newton's, halved until the likelihood grows.
+Place next_place(const AftLikelihood& likelihood, const Eigen::VectorXd& at,
+                 const AftSlopes& slopes, const Eigen::VectorXd& move) {
+  const double gain = slopes.gradient.dot(move);
+  double length = std::min(longest(at, move), likelihood.reach(at, move));
+  Eigen::VectorXd place = moved(at, move, length);
+  AftSlopes next = likelihood.slopes(place);
+  // Close to the top rounding hides the gain; there the full step is right.
+  while (gain > 1e-9 && length > 1e-12 && !(next.value >= slopes.value + 1e-4 * length * gain)) {
+    length /= 2;
+    place = moved(at, move, length);
+    next = likelihood.slopes(place);
+  }
+  return {std::move(place), std::move(next)};
+}
+
+/// Nothing is left to gain, or only what rounding makes up and no step takes away.
+bool at_the_top(double gain, double before) {
+  return std::fabs(gain) <= kTolerance || (std::fabs(gain) <= kRounding && gain > 0.5 * before);
 }
 
 void finish(const AftLikelihood& likelihood, const Eigen::VectorXd& at, const AftSlopes& slopes,
@@ -74,9 +133,9 @@ void finish(const AftLikelihood& likelihood, const Eigen::VectorXd& at, const Af
 Optimum maximise_aft(const StandardTimes& times, const Eigen::MatrixXd& design,
                      const AftOptions& options, const Optimum* near) {
   const AftLikelihood likelihood(times, design, options.distribution);
-  Eigen::VectorXd at = start(likelihood, times, near);
+  auto [at, slopes] = start(likelihood, times, options.distribution, near);
   Optimum out;
-  AftSlopes slopes = likelihood.slopes(at);
+  double gain_before = std::numeric_limits<double>::infinity();
   while (out.iterations < options.max_iterations && out.end == Optimum::End::not_converged) {
     ++out.iterations;
     const Eigen::VectorXd move = slopes.information.ldlt().solve(slopes.gradient);
@@ -85,18 +144,15 @@ Optimum maximise_aft(const StandardTimes& times, const Eigen::MatrixXd& design,
       out.end = Optimum::End::not_determined;
       return out;
     }
-    double length = longest(at, move);
-    AftSlopes next = likelihood.slopes(moved(at, move, length));
-    // Close to the top rounding hides the gain; there the full step is right.
-    while (gain > 1e-9 && length > 1e-12 && !(next.value >= slopes.value + 1e-4 * length * gain)) {
-      length /= 2;
-      next = likelihood.slopes(moved(at, move, length));
-    }
-    at = moved(at, move, length);
-    slopes = std::move(next);
-    if (std::fabs(gain) <= kTolerance) {
+    if (at_the_top(gain, gain_before)) {
       out.end = Optimum::End::converged;
     }
+    if (std::fabs(gain) <= kSamePlace) {
+      at = moved(at, move, 1);
+      break;
+    }
+    std::tie(at, slopes) = next_place(likelihood, at, slopes, move);
+    gain_before = gain;
   }
   finish(likelihood, at, slopes, out);
   return out;

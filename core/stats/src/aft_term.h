@@ -16,14 +16,24 @@ struct AftTerm {
 };
 
 /// A row on the standard scale: exact where low == high; low may be -infinity and
-/// high infinity. `unit` is the scale's unit of log time.
+/// high infinity.
 struct AftRow {
   double low = 0;
   double high = 0;
-  double unit = 1;
 };
 
-AftTerm aft_term(AftDistribution distribution, const AftRow& row, double centre, double rate);
-double aft_value(AftDistribution distribution, const AftRow& row, double centre, double rate);
+/// The rate, and what it adds to each exact time's log density: that is one logarithm
+/// for all rows.
+struct AftRate {
+  /// `unit`: the standard scale's unit of log time.
+  AftRate(double rate, double unit);
+  double rate;
+  double log_density;
+};
+
+AftTerm aft_term(AftDistribution distribution, const AftRow& row, double centre,
+                 const AftRate& rate);
+double aft_value(AftDistribution distribution, const AftRow& row, double centre,
+                 const AftRate& rate);
 
 } // namespace baize::stats::detail
