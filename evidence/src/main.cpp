@@ -15,6 +15,7 @@ int main(int argc, char** argv) {
       {"local_level", baize::evidence::local_level},
       {"methods", baize::evidence::methods},
       {"mixed_models", baize::evidence::mixed_models},
+      {"observers", baize::evidence::observers_page},
       {"recovery_figures", baize::evidence::recovery_figures},
       {"season", baize::evidence::season},
       {"speed_change", baize::evidence::speed_change},

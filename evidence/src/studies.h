@@ -6,6 +6,7 @@ namespace baize::evidence {
 
 /// Each draws `worlds` worlds a row, each from a stream of its own.
 Study agreement(int worlds);
+Study observers_page(int worlds);
 Study speed_change(int worlds);
 Study recovery_figures(int worlds);
 Study censored_times(int worlds);

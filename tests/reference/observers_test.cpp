@@ -58,7 +58,9 @@ TEST(ObserversReference, AgreesWithR) {
   expect(found.bias, {0.205882352941, 0.235867870168, -0.371265533877, 0.783030239760}, "bias");
   EXPECT_NEAR(found.sd_within * found.sd_within, 0.415432098765, 1e-11);
   EXPECT_NEAR(found.sd_between * found.sd_between, 0.341023610168, 1e-11);
-  expect(found.upper_limit, {1.910581813679, 0.402912381401, 0.924690732655, 2.896472894703},
+  expect(found.lower_limit, {-1.498817107797, 0.200271436563, -2.343207341493, -0.765317599552},
+         "lower limit");
+  expect(found.upper_limit, {1.910581813679, 0.402912381401, 1.177082305434, 2.754972047375},
          "upper limit");
   expect(*found.icc, {0.738344433873, 0.060765110547, 0.589657564738, 0.887031303007}, "icc");
   expect(*found.kappa_quadratic, {0.732536186281, 0.062109137732, 0.580560601100, 0.884511771461},

@@ -52,6 +52,16 @@ TEST(PairAgreement, ThreeSessionsByPencil) {
     squares += (one - mean) * (one - mean);
   }
   EXPECT_NEAR(*found.upper_limit.se, std::sqrt(2.0 / 3 * squares), 1e-9);
+  // log sd: 0, without a session -log(2)/2, log(2)/2, -log(2)/2: mean -log(2)/6, se^2 =
+  // 2/3 log(2)^2 (1/9 + 4/9 + 1/9). The limit's ends: those of bias and 1.96 sd at right angles.
+  const double sd_half = kT2 * std::log(2.0) * 2 / 3;
+  const double bias_half = kT2 * std::sqrt(1.0 / 3);
+  const double below = std::hypot(bias_half, 1.96 * (1 - std::exp(-sd_half)));
+  const double above = std::hypot(bias_half, 1.96 * (std::exp(sd_half) - 1));
+  EXPECT_NEAR(found.upper_limit.interval->low, 1 + 1.96 - below, 1e-9);
+  EXPECT_NEAR(found.upper_limit.interval->high, 1 + 1.96 + above, 1e-9);
+  EXPECT_NEAR(found.lower_limit.interval->low, 1 - 1.96 - above, 1e-9);
+  EXPECT_NEAR(found.lower_limit.interval->high, 1 - 1.96 + below, 1e-9);
   EXPECT_NEAR(found.equal_share, 2.0 / 6, kEps);
   EXPECT_NEAR(found.within_one, 4.0 / 6, kEps);
   ASSERT_EQ(found.points.size(), 6U);

@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <cmath>
 #include <map>
+#include <utility>
 
 namespace baize::observers {
 namespace {
@@ -90,26 +91,47 @@ Parts parts_of(const std::vector<Pair>& pairs, bool of_runs, double confidence) 
   return parts;
 }
 
+/// The interval of bias + times sd from those of both: a deviation's lies further to
+/// the right of it than to the left, and so must that of a limit (Zou 2013).
+stats::Interval joined(double limit, double times, const Estimate& bias, const Estimate& log_sd) {
+  const double sd = std::exp(log_sd.value);
+  double below = std::exp(log_sd.interval->low) - sd;
+  double above = std::exp(log_sd.interval->high) - sd;
+  if (times < 0) {
+    std::swap(below, above);
+  }
+  return {limit - std::hypot(bias.value - bias.interval->low, times * below),
+          limit + std::hypot(bias.interval->high - bias.value, times * above)};
+}
+
 void limits(PairAgreement& found, const Parts& parts, double multiplier) {
   std::vector<Sums> sessions;
   sessions.reserve(parts.of.size());
   for (const Part& part : parts.of) {
     sessions.push_back(part.differences);
   }
-  const auto figure = [&](double times) {
+  const auto figure = [&](const auto& value) {
     return by_session(
-        parts.of.size(),
-        [&](std::optional<std::size_t> left_out) -> std::optional<double> {
-          const auto of = spread(sessions, left_out);
-          return of ? std::optional(of->mean + times * std::sqrt(of->total)) : std::nullopt;
-        },
-        parts.confidence);
+               parts.of.size(),
+               [&](std::optional<std::size_t> left_out) -> std::optional<double> {
+                 const auto of = spread(sessions, left_out);
+                 return of ? std::optional(value(*of)) : std::nullopt;
+               },
+               parts.confidence)
+        .value_or(Estimate{});
   };
-  const auto whole = spread(sessions);
-  found.bias = figure(0).value_or(Estimate{});
-  found.lower_limit = figure(-multiplier).value_or(Estimate{});
-  found.upper_limit = figure(multiplier).value_or(Estimate{});
-  if (whole) {
+  const Estimate log_sd = figure([](const Spread& of) { return std::log(of.total) / 2; });
+  const auto limit = [&](double times) {
+    Estimate one = figure([&](const Spread& of) { return of.mean + times * std::sqrt(of.total); });
+    if (log_sd.interval) {
+      one.interval = joined(one.value, times, found.bias, log_sd);
+    }
+    return one;
+  };
+  found.bias = figure([](const Spread& of) { return of.mean; });
+  found.lower_limit = limit(-multiplier);
+  found.upper_limit = limit(multiplier);
+  if (const auto whole = spread(sessions)) {
     found.sd_within = std::sqrt(whole->within);
     found.sd_between = std::sqrt(whole->between);
     found.sd = std::sqrt(whole->total);

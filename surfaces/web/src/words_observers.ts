@@ -48,7 +48,7 @@ export const observersWords = {
   computed: "How this was computed",
   formulas: [
     "Difference: own score less the mean of the others' over the same balls, run by run. Its error leaves out one shared visit at a time (jackknife over groups, Efron and Tibshirani 1993), because balls of one visit are judged in one mood: counting them as independent would claim too much.",
-    "Limits of agreement: bias ∓ 1.96 s, with s² = the spread within visits + the spread between visits (Bland and Altman 1986, 2007).",
+    "Limits of agreement: bias ∓ 1.96 s, with s² = the spread within visits + the spread between visits (Bland and Altman 1986, 2007). A limit's interval joins those of the bias and of log s (Zou 2013).",
     "Weighted kappa (Cohen 1968), intraclass correlation (2,1) (Shrout and Fleiss 1979), concordance (Lin 1989, 2000), alpha (Krippendorff 2004); 1 is complete agreement, 0 what chance gives.",
     "Change: a straight line in time through the shared visits' mean differences.",
     "Balls needed: (1.96 s / w)² for the bias, and for a limit the least n with 1.96 s √(1/n + 1.96²/(2(n − 1))) ≤ w; both times the design effect 1 + (m − 1) ρ of m balls a visit (Kish 1965).",

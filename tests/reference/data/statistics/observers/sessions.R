@@ -22,7 +22,19 @@ spread <- function(x) {
 say <- function(name, values) cat(name, sprintf("%.12f", values), "\n")
 say("bias", jackknife(function(x) mean(x$first - x$second)))
 say("components", spread(d))
-say("upper", jackknife(function(x) mean(x$first - x$second) + 1.96 * sqrt(sum(spread(x)))))
+bias <- jackknife(function(x) mean(x$first - x$second))
+log_sd <- jackknife(function(x) log(sum(spread(x))) / 2)
+# The interval of bias + times sd from those of both: Zou GY (2013) Stat. Methods Med. Res.
+# 22:630-642; the error is the limit's own.
+limit <- function(times) {
+  own <- jackknife(function(x) mean(x$first - x$second) + times * sqrt(sum(spread(x))))
+  sd <- times * exp(log_sd[c(1, 3, 4)])
+  ends <- sort(sd[2:3]) - sd[1]
+  c(own[1:2], own[1] - sqrt((bias[1] - bias[3])^2 + ends[1]^2),
+    own[1] + sqrt((bias[4] - bias[1])^2 + ends[2]^2))
+}
+say("lower", limit(-1.96))
+say("upper", limit(1.96))
 say("icc", jackknife(function(x) suppressWarnings(suppressMessages(
   ICC(x[, c("first", "second")], lmer = FALSE)$results$ICC[2]))))
 weights <- function(power) outer(1:10, 1:10, function(i, j) 1 - (abs(i - j) / 9)^power)
