@@ -22,7 +22,7 @@ set(read_once OFF)
 if(CMAKE_CXX_COMPILER_ID STREQUAL "GNU" AND CMAKE_BUILD_TYPE STREQUAL "Debug" AND NOT BAIZE_SANITIZE)
   set(read_once ON)
 endif()
-option(BAIZE_READ_ONCE "Compile headers of others ahead" ${read_once})
+option(BAIZE_READ_ONCE "Compile headers of others ahead, and a test program as one" ${read_once})
 
 # The linker that the phone's core needs anyway links a test in a tenth of the
 # time; where it is missing, the compiler's own does.

@@ -89,6 +89,8 @@ function(baize_test)
       baize_read_once(baize_test_headers <gtest/gtest.h> <nlohmann/json.hpp>)
     endif()
     target_precompile_headers(${ARG_NAME} REUSE_FROM baize_test_headers)
+    # Its sources as one: what they all include and instantiate is then compiled once.
+    set_target_properties(${ARG_NAME} PROPERTIES UNITY_BUILD ON UNITY_BUILD_BATCH_SIZE 0)
   endif()
   add_test(NAME ${ARG_NAME} COMMAND ${ARG_NAME} WORKING_DIRECTORY ${CMAKE_SOURCE_DIR})
 endfunction()

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "baize/services/entries_port.h"
 #include "baize/services/store_port.h"
 
 #include <gtest/gtest.h>
@@ -49,5 +50,10 @@ class StoreContract : public testing::TestWithParam<StoreMaker> {
   std::unique_ptr<Place> place_;
   std::unique_ptr<baize::services::Store> store_;
 };
+
+/// Decides that nothing follows from what was handed in.
+inline baize::services::Decision nothing(const baize::services::Around& /*around*/) {
+  return {};
+}
 
 } // namespace contract

@@ -24,10 +24,6 @@ using services::Around;
 using services::Decision;
 using Ids = std::vector<std::string>;
 
-Decision nothing(const Around& /*around*/) {
-  return {};
-}
-
 /// The sample's first visit under another id.
 green::Visit field_visit(const std::string& note = "") {
   green::Visit made = sample_club().visits[0];

@@ -41,10 +41,6 @@ class TogetherContract : public StoreContract {
   static void settle() { std::this_thread::sleep_for(std::chrono::milliseconds(50)); }
 };
 
-Decision nothing(const Around& /*around*/) {
-  return {};
-}
-
 /// Two visits with the same words in both, so that a half would show.
 services::Decide two_visits(const std::string& name, const std::string& note) {
   return [=](const Around& /*around*/) {

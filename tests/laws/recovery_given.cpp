@@ -103,7 +103,7 @@ std::string listed(const std::vector<std::string>& names) {
   return text;
 }
 
-std::string print(const recovery::RecoveryInterval& i) {
+std::string print_interval(const recovery::RecoveryInterval& i) {
   return std::to_string(static_cast<int>(i.definition)) + ' ' +
          std::to_string(static_cast<int>(i.censoring)) + ' ' + units::iso(i.last_below) + ' ' +
          exact(i.first_back) + ' ' + std::to_string(i.after_days) + ' ' + exact(i.by_days) + ' ' +
@@ -176,7 +176,7 @@ std::string print(const std::vector<recovery::WorkLoss>& losses) {
             ' ' + exact(loss.trough_day) + ' ' + exact(loss.depth) + ' ' +
             std::to_string(loss.visits_after) + ' ' + listed(loss.notes) + '\n';
     for (const auto& interval : loss.recovery) {
-      text += print(interval);
+      text += print_interval(interval);
     }
     if (loss.area) {
       text += exact(loss.area->score_days) + ' ' + exact(loss.area->low) + ' ' +

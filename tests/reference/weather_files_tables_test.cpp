@@ -14,7 +14,7 @@
 namespace baize::weather_files {
 namespace {
 
-std::string bytes(const std::string& name) {
+std::string table_bytes(const std::string& name) {
   std::ifstream in(std::string(BAIZE_SOURCE_DIR) + "/tests/reference/data/" + name,
                    std::ios::binary);
   EXPECT_TRUE(in) << name;
@@ -35,7 +35,7 @@ class StationTable : public testing::TestWithParam<Table> {};
 
 TEST_P(StationTable, IsGuessedRightAndReadWhole) {
   const Table table = GetParam();
-  const std::string content = bytes(std::string("weather/") + table.name);
+  const std::string content = table_bytes(std::string("weather/") + table.name);
   const Reader reader;
   const auto mapping = reader.guess(content);
   ASSERT_TRUE(mapping);
@@ -88,7 +88,7 @@ INSTANTIATE_TEST_SUITE_P(Weather, StationTable,
                                                "ReferenceET", "2000-01-01", "2010-12-31", 4018}));
 
 TEST(DesertTable, EveryColumnThatADayHasRoomFor) {
-  const std::string content = bytes("climate/daily_weather_with_eto_desert_2003_2005.csv");
+  const std::string content = table_bytes("climate/daily_weather_with_eto_desert_2003_2005.csv");
   const Reader reader;
   const auto mapping = reader.guess(content);
   ASSERT_TRUE(mapping);

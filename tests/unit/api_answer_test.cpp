@@ -8,10 +8,9 @@
 namespace {
 
 using made::header;
+using made::kClub;
 using made::World;
 using nlohmann::json;
-
-const std::string kClub = "/api/v1/clubs/c%2F1";
 
 json body(const baize::api::Response& response) {
   return json::parse(response.body, nullptr, false);

@@ -5,9 +5,13 @@
 #include <atomic>
 #include <map>
 #include <mutex>
+#include <string>
 
 /// Store and sheets that live in memory, for tests and benchmarks.
 namespace made {
+
+/// Where the made club's answers are.
+inline const std::string kClub = "/api/v1/clubs/c%2F1";
 
 class FakeStore : public baize::services::Store {
  public:

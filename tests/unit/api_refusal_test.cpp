@@ -7,12 +7,11 @@
 namespace {
 
 using made::header;
+using made::kClub;
 using made::World;
 using nlohmann::json;
 
-const std::string kClub = "/api/v1/clubs/c%2F1";
-
-struct Case {
+struct Refusal {
   std::string target;
   int status;
   std::string code;
@@ -20,7 +19,7 @@ struct Case {
 
 TEST(ApiRefusal, SaysWhatIsWrong) {
   const World world;
-  const std::vector<Case> cases{
+  const std::vector<Refusal> cases{
       {"/nothing", 404, "no_such_page"},
       {"/api/v1", 404, "no_such_page"},
       {"/api/v1/clubs/", 404, "no_such_page"},
@@ -50,7 +49,7 @@ TEST(ApiRefusal, SaysWhatIsWrong) {
       {"/api/%zz", 400, "bad_target"},
       {"*", 400, "bad_target"},
   };
-  for (const Case& one : cases) {
+  for (const Refusal& one : cases) {
     const auto response = world.get(one.target);
     EXPECT_EQ(response.status, one.status) << one.target << "\n" << response.body;
     EXPECT_EQ(contract::faults("Refusal", response.body), "") << one.target;

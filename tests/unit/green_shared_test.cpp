@@ -24,12 +24,12 @@ Records shared() {
   return r;
 }
 
-struct Case {
+struct SharedCase {
   std::string code;
   std::function<void(Records&)> spoil;
 };
 
-const Case kCases[] = {
+const SharedCase kSharedCases[] = {
     {"shared_on_two_days", [](Records& r) { r.visits[1].day = samples::kToday - 1; }},
     {"shared_at_two_greens",
      [](Records& r) {
@@ -55,7 +55,7 @@ TEST(SharedRolls, OfTwoObserversAreValid) {
 }
 
 TEST(SharedRolls, EachRuleIsNamedByItsCode) {
-  for (const Case& one : kCases) {
+  for (const SharedCase& one : kSharedCases) {
     SCOPED_TRACE(one.code);
     Records r = shared();
     one.spoil(r);

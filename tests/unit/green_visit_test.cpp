@@ -9,10 +9,10 @@ namespace {
 using namespace baize;
 using green::Visit;
 
-const double kNan = std::numeric_limits<double>::quiet_NaN();
+const double kNoNumber = std::numeric_limits<double>::quiet_NaN();
 const double kInf = std::numeric_limits<double>::infinity();
 
-struct Case {
+struct VisitCase {
   const char* code;
   std::function<void(Visit&)> spoil;
 };
@@ -29,7 +29,7 @@ void mark_at(Visit& v, double seconds) {
   v.runs[0].rolls[0].marks = {{green::MarkKind::chatter, seconds}};
 }
 
-const Case kCases[] = {
+const VisitCase kVisitCases[] = {
     {"missing_id", [](Visit& v) { v.id.clear(); }},
     {"missing_green", [](Visit& v) { v.green.clear(); }},
     {"future_visit", [](Visit& v) { ++v.day; }},
@@ -40,7 +40,7 @@ const Case kCases[] = {
     {"unknown_word", [](Visit& v) { v.conditions.wind = ""; }},
     {"unknown_word", [](Visit& v) { v.conditions.surface = "Dry"; }},
     {"hours_out_of_range", [](Visit& v) { v.conditions.hours_since_mowing = -0.5; }},
-    {"hours_out_of_range", [](Visit& v) { v.conditions.hours_since_rolling = kNan; }},
+    {"hours_out_of_range", [](Visit& v) { v.conditions.hours_since_rolling = kNoNumber; }},
     {"no_runs", [](Visit& v) { v.runs.clear(); }},
     {"empty_run", [](Visit& v) { v.runs[0].rolls.clear(); }},
     {"empty_roll", [](Visit& v) { v.runs[0].rolls[1] = green::Roll{2, {}, {}, {}}; }},
@@ -51,13 +51,13 @@ const Case kCases[] = {
     {"distance_out_of_range", [](Visit& v) { distance(v, -3); }},
     {"distance_out_of_range", [](Visit& v) { distance(v, 90); }},
     {"distance_out_of_range", [](Visit& v) { distance(v, std::nextafter(30, 31)); }},
-    {"distance_out_of_range", [](Visit& v) { distance(v, kNan); }},
+    {"distance_out_of_range", [](Visit& v) { distance(v, kNoNumber); }},
     {"distance_out_of_range", [](Visit& v) { distance(v, kInf); }},
     {"score_out_of_range", [](Visit& v) { v.runs[0].rolls[0].score = 0; }},
     {"score_out_of_range", [](Visit& v) { v.runs[0].rolls[0].score = 11; }},
     {"mark_time_out_of_range", [](Visit& v) { mark_at(v, -0.1); }},
     {"mark_time_out_of_range", [](Visit& v) { mark_at(v, 60.1); }},
-    {"mark_time_out_of_range", [](Visit& v) { mark_at(v, kNan); }},
+    {"mark_time_out_of_range", [](Visit& v) { mark_at(v, kNoNumber); }},
     {"too_many_marks", [](Visit& v) { v.runs[0].rolls[0].marks = std::vector<green::Mark>(100); }},
     {"missing_total_of", [](Visit& v) { total_only(v, 24, {}); }},
     {"missing_total", [](Visit& v) { v.runs[0].total_of = 3; }},
@@ -77,7 +77,7 @@ TEST(VisitRules, TheSampleIsValid) {
 }
 
 TEST(VisitRules, EachIsNamedByItsCode) {
-  for (const Case& one : kCases) {
+  for (const VisitCase& one : kVisitCases) {
     SCOPED_TRACE(one.code);
     Visit v = samples::visit();
     one.spoil(v);

@@ -10,21 +10,21 @@ using namespace baize;
 using green::Work;
 using green::WorkClass;
 
-const double kNan = std::numeric_limits<double>::quiet_NaN();
+const double kNotANumber = std::numeric_limits<double>::quiet_NaN();
 
-struct Case {
+struct WorkCase {
   const char* code;
   std::function<void(Work&)> spoil;
 };
 
-const Case kCases[] = {
+const WorkCase kWorkCases[] = {
     {"missing_id", [](Work& w) { w.id.clear(); }},
     {"unknown_kind", [](Work& w) { w.kind = "spiking"; }},
     {"unknown_parameter", [](Work& w) { w.parameters[0].name = "tine"; }},
     {"parameter_twice", [](Work& w) { w.parameters.push_back(w.parameters[0]); }},
     {"parameter_out_of_range", [](Work& w) { w.parameters[0].number = 0; }},
     {"parameter_out_of_range", [](Work& w) { w.parameters[0].number = 41; }},
-    {"parameter_out_of_range", [](Work& w) { w.parameters[0].number = kNan; }},
+    {"parameter_out_of_range", [](Work& w) { w.parameters[0].number = kNotANumber; }},
     {"parameter_out_of_range", [](Work& w) { w.parameters[0].number.reset(); }},
     {"parameter_out_of_range", [](Work& w) { w.parameters[0].word = "wide"; }},
     {"parameter_out_of_range", [](Work& w) { w.parameters[1].word = "middle"; }},
@@ -45,7 +45,7 @@ const Case kCases[] = {
 
 TEST(WorkRules, EachIsNamedByItsCode) {
   EXPECT_TRUE(validate(samples::work(), samples::kToday).empty());
-  for (const Case& one : kCases) {
+  for (const WorkCase& one : kWorkCases) {
     SCOPED_TRACE(one.code);
     Work w = samples::work();
     one.spoil(w);

@@ -42,12 +42,12 @@ green::Records long_silence() {
   return made;
 }
 
-std::vector<WorkLoss> losses(const green::Records& made) {
+std::vector<WorkLoss> losses_seen(const green::Records& made) {
   return work_losses(made, {}, "7", day("2025-06-30"), {});
 }
 
 TEST(MissedVisits, TheLongSilenceIsToldWithItsSecondReading) {
-  const auto all = losses(long_silence());
+  const auto all = losses_seen(long_silence());
   ASSERT_EQ(all.size(), 1U);
   const RecoveryInterval& back = all[0].under(kHeadline);
   EXPECT_THAT(back.gaps_below, ElementsAre(4, 4, 4));
@@ -63,7 +63,7 @@ TEST(MissedVisits, TheLongSilenceIsToldWithItsSecondReading) {
 TEST(MissedVisits, AVisitInTheSilenceEndsIt) {
   auto made = long_silence();
   made.visits.push_back(visit("a7", "2025-05-19", {8, 8, 8}));
-  const auto all = losses(made);
+  const auto all = losses_seen(made);
   EXPECT_EQ(all[0].under(Definition::at_standard).by_days, 18);
   EXPECT_FALSE(all[0].under(Definition::at_standard).by_days_if_good);
   EXPECT_THAT(all[0].notes, Not(Contains(HasSubstr("No scored visit between"))));
@@ -73,7 +73,7 @@ TEST(MissedVisits, WorksOfOneDayTellTheirGapsOnce) {
   auto made = long_silence();
   made.visits.erase(made.visits.begin() + 2); // gaps of 8 and 4: two are no custom
   made.works.push_back(work("w2", "scarifying", "2025-05-01"));
-  for (const WorkLoss& loss : losses(made)) {
+  for (const WorkLoss& loss : losses_seen(made)) {
     EXPECT_FALSE(loss.under(kHeadline).by_days_if_good) << loss.work;
   }
 }

@@ -7,12 +7,12 @@
 namespace baize::testing {
 namespace {
 
-const units::Day kWork = day(2025, 5, 20);
+const units::Day kWorkDay = day(2025, 5, 20);
 
 TEST(WorkLines, NewestFirstAndRoutineWithoutFigures) {
   auto records = club_of(2);
-  add_work(records, "coring", kWork);
-  add_work(records, "rolling", kWork + 20, {"1"});
+  add_work(records, "coring", kWorkDay);
+  add_work(records, "rolling", kWorkDay + 20, {"1"});
   const auto lines = services::work_lines(records, {}, day(2025, 7, 1));
   ASSERT_EQ(lines.size(), 2U);
   EXPECT_EQ(lines[0].work.kind, "rolling");
@@ -27,15 +27,15 @@ TEST(WorkLines, NewestFirstAndRoutineWithoutFigures) {
 
 TEST(WorkLines, SpansTheGreens) {
   auto records = club_of(2);
-  add_work(records, "coring", kWork);
-  add_visit(records, "1", kWork - 2, 90);
-  add_visit(records, "1", kWork + 2, 70);
-  add_visit(records, "1", kWork + 10, 90);
-  add_visit(records, "1", kWork + 12, 90);
-  add_visit(records, "2", kWork - 2, 85);
-  add_visit(records, "2", kWork + 4, 75);
-  add_visit(records, "2", kWork + 20, 85);
-  add_visit(records, "2", kWork + 22, 85);
+  add_work(records, "coring", kWorkDay);
+  add_visit(records, "1", kWorkDay - 2, 90);
+  add_visit(records, "1", kWorkDay + 2, 70);
+  add_visit(records, "1", kWorkDay + 10, 90);
+  add_visit(records, "1", kWorkDay + 12, 90);
+  add_visit(records, "2", kWorkDay - 2, 85);
+  add_visit(records, "2", kWorkDay + 4, 75);
+  add_visit(records, "2", kWorkDay + 20, 85);
+  add_visit(records, "2", kWorkDay + 22, 85);
   const auto lines = services::work_lines(records, {}, day(2025, 7, 1));
   ASSERT_EQ(lines.size(), 1U);
   EXPECT_DOUBLE_EQ(*lines[0].mean_depth, 1.5); // 2 and 1
@@ -54,12 +54,12 @@ TEST(WorkLines, SpansTheGreens) {
 // Green 1 never came back: its 10 x 2 points count, and the mean says it is a least.
 TEST(WorkLines, SaysThatALossHasNotEnded) {
   auto records = club_of(2);
-  add_work(records, "coring", kWork);
-  add_visit(records, "1", kWork - 2, 90);
-  add_visit(records, "1", kWork + 10, 70);
-  add_visit(records, "2", kWork - 2, 90);
-  add_visit(records, "2", kWork + 4, 80);
-  add_visit(records, "2", kWork + 6, 90);
+  add_work(records, "coring", kWorkDay);
+  add_visit(records, "1", kWorkDay - 2, 90);
+  add_visit(records, "1", kWorkDay + 10, 70);
+  add_visit(records, "2", kWorkDay - 2, 90);
+  add_visit(records, "2", kWorkDay + 4, 80);
+  add_visit(records, "2", kWorkDay + 6, 90);
   const auto lines = services::work_lines(records, {}, day(2025, 7, 1));
   ASSERT_EQ(lines.size(), 1U);
   EXPECT_EQ(lines[0].losses_open, 1);

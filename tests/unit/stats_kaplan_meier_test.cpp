@@ -11,9 +11,9 @@
 namespace {
 
 using namespace baize::stats;
-using Times = std::vector<FollowUp>;
+using FollowUps = std::vector<FollowUp>;
 
-constexpr double kNan = std::numeric_limits<double>::quiet_NaN();
+constexpr double kNotANumber = std::numeric_limits<double>::quiet_NaN();
 
 // Pencil: 1 ended, 2 open, 3 ended, 4 ended: 3/4, then 3/4 1/2 = 3/8, then 0.
 // Greenwood at 3: (3/8)^2 (1/(4 3) + 1/(2 1)).
@@ -51,13 +51,13 @@ TEST(KaplanMeier, AMedianNotReachedIsAbsent) {
 }
 
 TEST(KaplanMeier, RefusesInOneSentence) {
-  const auto code = [](const Times& times, const ConfidenceOptions& options = {}) {
+  const auto code = [](const FollowUps& times, const ConfidenceOptions& options = {}) {
     const auto found = kaplan_meier(times, options);
     EXPECT_FALSE(found.summary.usable);
     return found.summary.problem.code;
   };
   EXPECT_EQ(code({}), "too_few");
-  EXPECT_EQ(code({{kNan, true}}), "time_out_of_range");
+  EXPECT_EQ(code({{kNotANumber, true}}), "time_out_of_range");
   EXPECT_EQ(code({{-1, true}}), "time_out_of_range");
   EXPECT_EQ(code({{1, false}, {2, false}}), "all_censored");
   EXPECT_EQ(code({{1, true}}, {1}), "option_out_of_range");
@@ -78,14 +78,14 @@ TEST(LogRank, ByPencil) {
 
 TEST(LogRank, Refuses) {
   EXPECT_EQ(log_rank({}, {{1, true}}).summary.problem.code, "too_few");
-  EXPECT_EQ(log_rank({{1, true}}, {{kNan, true}}).summary.problem.code, "time_out_of_range");
+  EXPECT_EQ(log_rank({{1, true}}, {{kNotANumber, true}}).summary.problem.code, "time_out_of_range");
   EXPECT_EQ(log_rank({{1, false}}, {{1, false}}).summary.problem.code, "all_censored");
   EXPECT_EQ(log_rank({{1, false}}, {{2, true}}).summary.problem.code, "all_censored");
 }
 
-Times drawn() {
+FollowUps drawn_follow_ups() {
   const auto size = *rc::gen::inRange<std::size_t>(2, 40);
-  Times times{{4, true}};
+  FollowUps times{{4, true}};
   for (std::size_t i = 0; i < size; ++i) {
     times.push_back({static_cast<double>(*rc::gen::inRange(1, 30)), *rc::gen::inRange(0, 3) > 0});
   }
@@ -93,7 +93,7 @@ Times drawn() {
 }
 
 RC_GTEST_PROP(KaplanMeierLaws, ItIsTurnbullsEstimateOfTheSameTimes, ()) {
-  const Times times = drawn();
+  const FollowUps times = drawn_follow_ups();
   std::vector<CensoredTime> intervals;
   for (const FollowUp& one : times) {
     intervals.push_back({one.time, one.ended ? one.time : std::numeric_limits<double>::infinity()});
@@ -107,7 +107,7 @@ RC_GTEST_PROP(KaplanMeierLaws, ItIsTurnbullsEstimateOfTheSameTimes, ()) {
 }
 
 RC_GTEST_PROP(KaplanMeierLaws, OrderAndUnitOfTimeChangeNothing, ()) {
-  Times times = drawn();
+  FollowUps times = drawn_follow_ups();
   const auto before = kaplan_meier(times);
   std::reverse(times.begin(), times.end());
   for (FollowUp& one : times) {
@@ -122,8 +122,8 @@ RC_GTEST_PROP(KaplanMeierLaws, OrderAndUnitOfTimeChangeNothing, ()) {
 }
 
 RC_GTEST_PROP(LogRankLaws, SwappingTheGroupsChangesNothing, ()) {
-  const Times a = drawn();
-  const Times b = drawn();
+  const FollowUps a = drawn_follow_ups();
+  const FollowUps b = drawn_follow_ups();
   const auto ab = log_rank(a, b);
   const auto ba = log_rank(b, a);
   RC_ASSERT(ab.summary.usable == ba.summary.usable);
