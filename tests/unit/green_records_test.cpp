@@ -1,14 +1,14 @@
 #include "unit/green_samples.h"
+#include "unit/special.h"
 
 #include <functional>
-#include <limits>
 
 namespace {
 
 using namespace baize;
 using green::Records;
 
-const double kNan = std::numeric_limits<double>::quiet_NaN();
+using special::kNan;
 
 struct Case {
   const char* code;

@@ -1,4 +1,5 @@
 #include "unit/green_samples.h"
+#include "unit/special.h"
 
 #include <cmath>
 #include <functional>
@@ -9,7 +10,8 @@ namespace {
 using namespace baize;
 using green::Visit;
 
-const double kNoNumber = std::numeric_limits<double>::quiet_NaN();
+using special::kNan;
+
 const double kInf = std::numeric_limits<double>::infinity();
 
 struct VisitCase {
@@ -40,7 +42,7 @@ const VisitCase kVisitCases[] = {
     {"unknown_word", [](Visit& v) { v.conditions.wind = ""; }},
     {"unknown_word", [](Visit& v) { v.conditions.surface = "Dry"; }},
     {"hours_out_of_range", [](Visit& v) { v.conditions.hours_since_mowing = -0.5; }},
-    {"hours_out_of_range", [](Visit& v) { v.conditions.hours_since_rolling = kNoNumber; }},
+    {"hours_out_of_range", [](Visit& v) { v.conditions.hours_since_rolling = kNan; }},
     {"no_runs", [](Visit& v) { v.runs.clear(); }},
     {"empty_run", [](Visit& v) { v.runs[0].rolls.clear(); }},
     {"empty_roll", [](Visit& v) { v.runs[0].rolls[1] = green::Roll{2, {}, {}, {}}; }},
@@ -51,13 +53,13 @@ const VisitCase kVisitCases[] = {
     {"distance_out_of_range", [](Visit& v) { distance(v, -3); }},
     {"distance_out_of_range", [](Visit& v) { distance(v, 90); }},
     {"distance_out_of_range", [](Visit& v) { distance(v, std::nextafter(30, 31)); }},
-    {"distance_out_of_range", [](Visit& v) { distance(v, kNoNumber); }},
+    {"distance_out_of_range", [](Visit& v) { distance(v, kNan); }},
     {"distance_out_of_range", [](Visit& v) { distance(v, kInf); }},
     {"score_out_of_range", [](Visit& v) { v.runs[0].rolls[0].score = 0; }},
     {"score_out_of_range", [](Visit& v) { v.runs[0].rolls[0].score = 11; }},
     {"mark_time_out_of_range", [](Visit& v) { mark_at(v, -0.1); }},
     {"mark_time_out_of_range", [](Visit& v) { mark_at(v, 60.1); }},
-    {"mark_time_out_of_range", [](Visit& v) { mark_at(v, kNoNumber); }},
+    {"mark_time_out_of_range", [](Visit& v) { mark_at(v, kNan); }},
     {"too_many_marks", [](Visit& v) { v.runs[0].rolls[0].marks = std::vector<green::Mark>(100); }},
     {"missing_total_of", [](Visit& v) { total_only(v, 24, {}); }},
     {"missing_total", [](Visit& v) { v.runs[0].total_of = 3; }},

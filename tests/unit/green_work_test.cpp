@@ -1,8 +1,8 @@
 #include "baize/green/work.h"
 #include "unit/green_samples.h"
+#include "unit/special.h"
 
 #include <functional>
-#include <limits>
 
 namespace {
 
@@ -10,7 +10,7 @@ using namespace baize;
 using green::Work;
 using green::WorkClass;
 
-const double kNotANumber = std::numeric_limits<double>::quiet_NaN();
+using special::kNan;
 
 struct WorkCase {
   const char* code;
@@ -24,7 +24,7 @@ const WorkCase kWorkCases[] = {
     {"parameter_twice", [](Work& w) { w.parameters.push_back(w.parameters[0]); }},
     {"parameter_out_of_range", [](Work& w) { w.parameters[0].number = 0; }},
     {"parameter_out_of_range", [](Work& w) { w.parameters[0].number = 41; }},
-    {"parameter_out_of_range", [](Work& w) { w.parameters[0].number = kNotANumber; }},
+    {"parameter_out_of_range", [](Work& w) { w.parameters[0].number = kNan; }},
     {"parameter_out_of_range", [](Work& w) { w.parameters[0].number.reset(); }},
     {"parameter_out_of_range", [](Work& w) { w.parameters[0].word = "wide"; }},
     {"parameter_out_of_range", [](Work& w) { w.parameters[1].word = "middle"; }},

@@ -69,6 +69,41 @@ TEST(PairAgreement, ThreeSessionsByPencil) {
   EXPECT_EQ(found.points[4].mean, 8);
 }
 
+// Differences 0, 0, 1: without the third session nothing differs and log sd does not exist,
+// so the limit keeps the interval of its own error.
+TEST(PairAgreement, WhereOneSessionMakesAllTheSpread) {
+  std::vector<green::Visit> visits;
+  for (int i = 0; i < 3; ++i) {
+    const std::string name = "s" + std::to_string(i);
+    visits.push_back(visit("ann", day("2025-05-01") + i, name, {i < 2 ? 7 : 8, 7}));
+    visits.push_back(visit("bob", day("2025-05-01") + i, name, {7, i < 2 ? 7 : 6}));
+  }
+  const auto found = pair_agreement(shared_table(club(visits), kToday), "ann", "bob");
+  ASSERT_TRUE(found.summary.usable) << found.summary.message;
+  const double half = kT2 * *found.upper_limit.se;
+  EXPECT_NEAR(found.upper_limit.interval->low, found.upper_limit.value - half, 1e-9);
+  EXPECT_NEAR(found.upper_limit.interval->high, found.upper_limit.value + half, 1e-9);
+}
+
+// Differences 1, -6 and 2: the spread's interval would reach past what two
+// scores can differ by, and at the highest confidence past every number.
+TEST(PairAgreement, NoSpreadIsTakenBeyondWhatScoresAllow) {
+  std::vector<green::Visit> visits;
+  const int own[] = {8, 1, 9};
+  const int others[] = {7, 7, 7};
+  for (int i = 0; i < 3; ++i) {
+    const std::string name = "s" + std::to_string(i);
+    visits.push_back(visit("ann", day("2025-05-01") + i, name, {own[i], own[i]}));
+    visits.push_back(visit("bob", day("2025-05-01") + i, name, {others[i], others[i]}));
+  }
+  const auto found =
+      pair_agreement(shared_table(club(visits), kToday), "ann", "bob", {1.96, 0.999999});
+  ASSERT_TRUE(found.summary.usable) << found.summary.message;
+  const double above =
+      std::hypot(found.bias.interval->high - found.bias.value, 1.96 * (9 - found.sd));
+  EXPECT_NEAR(found.upper_limit.interval->high, found.upper_limit.value + above, 1e-6);
+}
+
 // The coefficients from sums are those of core/stats, which published values hold.
 TEST(PairAgreement, CoefficientsAreThoseOfTheWholeTable) {
   const auto table = shared_table(three_sessions(), kToday);

@@ -2,11 +2,11 @@
 #include "baize/stats/aft_frailty.h"
 #include "baize/stats/aft_tests.h"
 #include "baize/stats/random.h"
+#include "unit/special.h"
 
 #include <gtest/gtest.h>
 
 #include <cmath>
-#include <limits>
 #include <numbers>
 #include <string>
 #include <utility>
@@ -16,7 +16,7 @@ namespace {
 using namespace baize::stats;
 using Observations = std::vector<AftObservation>;
 
-constexpr double kNever = std::numeric_limits<double>::infinity();
+using special::kInfinity;
 
 AftObservation log_time(double y, std::vector<double> covariates = {}) {
   return {{std::exp(y), std::exp(y)}, std::move(covariates)};
@@ -38,7 +38,7 @@ Drawn drawn(std::uint64_t seed, int clusters, int greens, double spread, double 
       const double days = std::exp(common + 0.25 * random.normal());
       const double left = 3 * std::floor(days / 3);
       const bool open = random.uniform() < 0.1;
-      out.observations.push_back({{left, open && left > 0 ? kNever : left + 3}, {method}});
+      out.observations.push_back({{left, open && left > 0 ? kInfinity : left + 3}, {method}});
       out.clusters.push_back(100 - c);
     }
   }
@@ -158,7 +158,7 @@ TEST(AftTests, ScoreByPencil) {
 
 TEST(AftTests, RefuseAndAnswerWhereTheFullFitRunsAway) {
   const Observations separated{
-      {{1, 1}, {0}}, {{2, 2}, {0}}, {{4, 4}, {0}}, {{9, kNever}, {1}}, {{8, kNever}, {1}}};
+      {{1, 1}, {0}}, {{2, 2}, {0}}, {{4, 4}, {0}}, {{9, kInfinity}, {1}}, {{8, kInfinity}, {1}}};
   EXPECT_EQ(aft_likelihood_ratio_test(separated, 1).summary.problem.code, "not_determined");
   const auto score = aft_score_test(separated, 1);
   ASSERT_TRUE(score.summary.usable) << score.summary.message;

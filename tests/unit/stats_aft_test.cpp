@@ -1,11 +1,11 @@
 #include "baize/stats/aft.h"
+#include "unit/special.h"
 
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
 
 #include <algorithm>
 #include <cmath>
-#include <limits>
 #include <numbers>
 #include <string>
 #include <utility>
@@ -15,8 +15,9 @@ namespace {
 using namespace baize::stats;
 using Observations = std::vector<AftObservation>;
 
-constexpr double kInfinity = std::numeric_limits<double>::infinity();
-constexpr double kNan = std::numeric_limits<double>::quiet_NaN();
+using special::kInfinity;
+using special::kNan;
+
 constexpr AftDistribution kAll[] = {AftDistribution::exponential, AftDistribution::weibull,
                                     AftDistribution::log_normal, AftDistribution::log_logistic};
 
@@ -135,6 +136,24 @@ TEST(Aft, GroupsFarApartAreComparedWithOneConstant) {
     EXPECT_NEAR(fit.log_likelihood_null, one.log_likelihood, 1e-9);
     EXPECT_NEAR(fit.coefficients[1].value, std::log(40006.5 / 25.5), 0.1);
   }
+}
+
+// One time between far from 400 that agree to the minute: at their scale both its ends lie
+// hundreds of scales off, where the hazard of the one is next to nothing beside the other's.
+// The log-likelihood must be that of the definition there, by logarithms.
+TEST(Aft, OneTimeHundredsOfScalesOff) {
+  Observations works(400, at(14));
+  works.push_back({{7, 10}, {}});
+  const auto fit = fit_aft(works, {AftDistribution::weibull});
+  ASSERT_TRUE(fit.summary.usable) << fit.summary.message;
+  const auto w = [&](double days) {
+    return (std::log(days) - fit.coefficients[0].value) / fit.scale;
+  };
+  // Where exp(w) is next to 0: log(exp(-exp a) - exp(-exp b)) = b + log(1 - exp(a - b)).
+  const double one = w(10) + std::log1p(-std::exp(w(7) - w(10)));
+  const double others = w(14) - std::exp(w(14)) - std::log(14 * fit.scale);
+  EXPECT_LT(w(10), -300);
+  EXPECT_NEAR(fit.log_likelihood, one + 400 * others, 1e-6);
 }
 
 std::string code(const AftFit& fit) {

@@ -1,5 +1,6 @@
 #include "baize/stats/kaplan_meier.h"
 #include "baize/stats/turnbull.h"
+#include "unit/special.h"
 
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
@@ -13,7 +14,7 @@ namespace {
 using namespace baize::stats;
 using FollowUps = std::vector<FollowUp>;
 
-constexpr double kNotANumber = std::numeric_limits<double>::quiet_NaN();
+using special::kNan;
 
 // Pencil: 1 ended, 2 open, 3 ended, 4 ended: 3/4, then 3/4 1/2 = 3/8, then 0.
 // Greenwood at 3: (3/8)^2 (1/(4 3) + 1/(2 1)).
@@ -57,7 +58,7 @@ TEST(KaplanMeier, RefusesInOneSentence) {
     return found.summary.problem.code;
   };
   EXPECT_EQ(code({}), "too_few");
-  EXPECT_EQ(code({{kNotANumber, true}}), "time_out_of_range");
+  EXPECT_EQ(code({{kNan, true}}), "time_out_of_range");
   EXPECT_EQ(code({{-1, true}}), "time_out_of_range");
   EXPECT_EQ(code({{1, false}, {2, false}}), "all_censored");
   EXPECT_EQ(code({{1, true}}, {1}), "option_out_of_range");
@@ -78,7 +79,7 @@ TEST(LogRank, ByPencil) {
 
 TEST(LogRank, Refuses) {
   EXPECT_EQ(log_rank({}, {{1, true}}).summary.problem.code, "too_few");
-  EXPECT_EQ(log_rank({{1, true}}, {{kNotANumber, true}}).summary.problem.code, "time_out_of_range");
+  EXPECT_EQ(log_rank({{1, true}}, {{kNan, true}}).summary.problem.code, "time_out_of_range");
   EXPECT_EQ(log_rank({{1, false}}, {{1, false}}).summary.problem.code, "all_censored");
   EXPECT_EQ(log_rank({{1, false}}, {{2, true}}).summary.problem.code, "all_censored");
 }

@@ -1,19 +1,19 @@
 #include "baize/stats/turnbull.h"
+#include "unit/special.h"
 
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
 
 #include <algorithm>
 #include <cmath>
-#include <limits>
 
 namespace {
 
 using namespace baize::stats;
 using Times = std::vector<CensoredTime>;
 
-constexpr double kInfinity = std::numeric_limits<double>::infinity();
-constexpr double kNan = std::numeric_limits<double>::quiet_NaN();
+using special::kInfinity;
+using special::kNan;
 
 void expect_set(const SupportMass& set, double left, double right, double mass) {
   EXPECT_EQ(set.left, left);

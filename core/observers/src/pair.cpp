@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 #include <map>
 #include <utility>
 
@@ -92,11 +93,13 @@ Parts parts_of(const std::vector<Pair>& pairs, bool of_runs, double confidence) 
 }
 
 /// The interval of bias + times sd from those of both: a deviation's lies further to
-/// the right of it than to the left, and so must that of a limit (Zou 2013).
+/// the right of it than to the left, and so must that of a limit (Zou 2013). No two
+/// scores differ by more than 9, so none is above that in the long run.
 stats::Interval joined(double limit, double times, const Estimate& bias, const Estimate& log_sd) {
   const double sd = std::exp(log_sd.value);
   double below = std::exp(log_sd.interval->low) - sd;
-  double above = std::exp(log_sd.interval->high) - sd;
+  const double most = std::max(sd, double{kHighest - kLowest});
+  double above = std::min(std::exp(log_sd.interval->high), most) - sd;
   if (times < 0) {
     std::swap(below, above);
   }
@@ -120,7 +123,10 @@ void limits(PairAgreement& found, const Parts& parts, double multiplier) {
                parts.confidence)
         .value_or(Estimate{});
   };
-  const Estimate log_sd = figure([](const Spread& of) { return std::log(of.total) / 2; });
+  const Estimate log_sd = figure([](const Spread& of) {
+    constexpr double kNothing = 1e-12; // what rounding leaves of a variance of 0
+    return of.total > kNothing ? std::log(of.total) / 2 : -std::numeric_limits<double>::infinity();
+  });
   const auto limit = [&](double times) {
     Estimate one = figure([&](const Spread& of) { return of.mean + times * std::sqrt(of.total); });
     if (log_sd.interval) {

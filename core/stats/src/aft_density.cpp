@@ -25,7 +25,7 @@ double normal_log_density(double w) {
 }
 
 Parts log_logistic(double a, double b) {
-  const auto [low, high, inside, log_share] = logistic_span(a, b);
+  const auto [low, high, inside, log_share] = logistic_span(a, b, b - a);
   return {log_share, low.below / high.below / inside, high.above / low.above / inside,
           low.above - low.below, high.above - high.below};
 }

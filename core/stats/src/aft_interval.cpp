@@ -13,9 +13,20 @@ double finite_or_zero(double y) {
   return std::isfinite(y) ? y : 0;
 }
 
+/// Both ends on the scale of W. Their distance is not taken from them: the centre's
+/// rounding would be in it.
+struct Ends {
+  double a;
+  double b;
+  double apart;
+};
+Ends ends(const AftRow& row, double centre, double rate) {
+  return {rate * row.low - centre, rate * row.high - centre, rate * (row.high - row.low)};
+}
+
 /// From the derivatives in both ends.
-AftTerm normal_term(const AftRow& row, double a, double b) {
-  const Between term = between_term(AftDistribution::log_normal, a, b);
+AftTerm normal_term(const AftRow& row, const Ends& at) {
+  const Between term = between_term(AftDistribution::log_normal, at.a, at.b);
   const double low = finite_or_zero(row.low);
   const double high = finite_or_zero(row.high);
   return {term.value,
@@ -28,8 +39,8 @@ AftTerm normal_term(const AftRow& row, double a, double b) {
 
 /// log F(b) + log(1 - F(a)) + log(1 - exp(-d)), d = b - a, which the centre does not
 /// move.
-AftTerm logistic_term(const AftRow& row, double a, double b) {
-  const LogisticSpan span = logistic_span(a, b);
+AftTerm logistic_term(const AftRow& row, const Ends& at) {
+  const LogisticSpan span = logistic_span(at.a, at.b, at.apart);
   const double low = finite_or_zero(row.low);
   const double high = finite_or_zero(row.high);
   const double at_low = span.low.below * span.low.above;
@@ -50,58 +61,67 @@ struct Hazards {
   double high; ///< exp(b)
   double between;
 };
-Hazards hazards(double a, double b) {
-  const double low = std::exp(a);
-  const double high = std::exp(b);
-  return {low, high, b - a < 1e-3 ? low * std::expm1(b - a) : high - low};
+Hazards hazards(const Ends& at) {
+  const double low = std::exp(at.a);
+  const double high = std::exp(at.b);
+  if (std::isinf(high)) {
+    return {low, high, high};
+  }
+  return {low, high, at.apart < 1e-3 ? low * std::expm1(at.apart) : high - low};
+}
+
+/// D / (1 - exp(-D)) - 1, from u = D / (exp(D) - 1): above 0 however small D is.
+double above_one(double u, double between) {
+  return between < 0.03 ? between * (0.5 + between / 12 * (1 - between * between / 60))
+                        : u + between - 1;
 }
 
 /// -exp(a) + log(1 - exp(-D)), D the hazard between the ends. With u = D / (exp(D) - 1)
-/// and m the slope of log D in the rate, the derivatives are u (1, m) and those of u
+/// and m the slope of log D in the rate, the derivatives are u (-1, m) and those of u
 /// times what log D itself bends by.
-AftTerm extreme_value_term(const AftRow& row, double a, double b) {
-  const auto [ea, eb, between] = hazards(a, b);
+AftTerm extreme_value_term(const AftRow& row, const Ends& at) {
+  const auto [ea, eb, between] = hazards(at);
   const double low = finite_or_zero(row.low);
   AftTerm term{-ea, ea, -ea * low, -ea, ea * low, -ea * low * low};
-  if (between > 700) { // what is left at b is below every number
+  if (between > 37) { // what is left at b no longer counts beside what is left at a
     return term;
   }
   const double inside = -std::expm1(-between);
   const double u = between * (1 - inside) / inside;
-  const double bend = u * (u + between - 1);
-  const double span = finite_or_zero(row.high - row.low) / between;
-  const double m = row.high + span * ea;
+  const double bend = u * above_one(u, between);
+  const double width = finite_or_zero(row.high - row.low);
+  const double by_low = width * (ea / between); // shares first: far down both are next to 0
+  const double by_high = width * (eb / between);
+  const double m = row.high + by_low;
   term.value += std::log(inside);
   term.c -= u;
   term.r += u * m;
   term.cc -= bend;
   term.cr += bend * m;
-  term.rr -= bend * m * m + u * span * span * ea * eb;
+  term.rr -= bend * m * m + u * by_low * by_high;
   return term;
+}
+
+double extreme_value(const Ends& at) {
+  const Hazards passed = hazards(at);
+  return -passed.low + std::log(-std::expm1(-passed.between));
 }
 
 } // namespace
 
 AftTerm interval_term(AftDistribution distribution, const AftRow& row, double centre, double rate) {
-  const double a = rate * row.low - centre;
-  const double b = rate * row.high - centre;
-  return distribution == AftDistribution::log_normal     ? normal_term(row, a, b)
-         : distribution == AftDistribution::log_logistic ? logistic_term(row, a, b)
-                                                         : extreme_value_term(row, a, b);
+  const Ends at = ends(row, centre, rate);
+  return distribution == AftDistribution::log_normal     ? normal_term(row, at)
+         : distribution == AftDistribution::log_logistic ? logistic_term(row, at)
+                                                         : extreme_value_term(row, at);
 }
 
-double interval_value(AftDistribution distribution, double a, double b) {
-  switch (distribution) {
-  case AftDistribution::log_normal:
-    return log_normal_share(a, b);
-  case AftDistribution::log_logistic:
-    return logistic_span(a, b).log_share;
-  case AftDistribution::exponential:
-  case AftDistribution::weibull:
-    break;
-  }
-  const auto [ea, eb, between] = hazards(a, b);
-  return -ea + std::log(-std::expm1(-between));
+double interval_value(AftDistribution distribution, const AftRow& row, double centre, double rate) {
+  const Ends at = ends(row, centre, rate);
+  return distribution == AftDistribution::log_normal ? log_normal_share(at.a, at.b)
+         : distribution == AftDistribution::log_logistic
+             ? logistic_span(at.a, at.b, at.apart).log_share
+             : extreme_value(at);
 }
 
 } // namespace baize::stats::detail

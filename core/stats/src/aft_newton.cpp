@@ -103,7 +103,8 @@ Place next_place(const AftLikelihood& likelihood, const Eigen::VectorXd& at,
 
 /// Nothing is left to gain, or only what rounding makes up and no step takes away.
 bool at_the_top(double gain, double before) {
-  return std::fabs(gain) <= kTolerance || (std::fabs(gain) <= kRounding && gain > 0.5 * before);
+  return std::fabs(gain) <= kTolerance ||
+         (std::fabs(gain) <= kRounding && std::fabs(gain) > 0.5 * std::fabs(before));
 }
 
 void finish(const AftLikelihood& likelihood, const Eigen::VectorXd& at, const AftSlopes& slopes,

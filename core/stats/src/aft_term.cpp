@@ -20,11 +20,10 @@ AftRate::AftRate(double per_unit, double unit)
 
 double aft_value(AftDistribution distribution, const AftRow& row, double centre,
                  const AftRate& at) {
-  const double a = at.rate * row.low - centre;
   if (row.low == row.high) {
-    return exact_term(distribution, a).value + at.log_density;
+    return exact_term(distribution, at.rate * row.low - centre).value + at.log_density;
   }
-  return informs(row) ? interval_value(distribution, a, at.rate * row.high - centre) : 0;
+  return informs(row) ? interval_value(distribution, row, centre, at.rate) : 0;
 }
 
 AftTerm aft_term(AftDistribution distribution, const AftRow& row, double centre,

@@ -26,14 +26,12 @@ struct AftRow {
 /// for all rows.
 struct AftRate {
   /// `unit`: the standard scale's unit of log time.
-  AftRate(double rate, double unit);
+  AftRate(double per_unit, double unit);
   double rate;
   double log_density;
 };
 
-AftTerm aft_term(AftDistribution distribution, const AftRow& row, double centre,
-                 const AftRate& rate);
-double aft_value(AftDistribution distribution, const AftRow& row, double centre,
-                 const AftRate& rate);
+AftTerm aft_term(AftDistribution distribution, const AftRow& row, double centre, const AftRate& at);
+double aft_value(AftDistribution distribution, const AftRow& row, double centre, const AftRate& at);
 
 } // namespace baize::stats::detail

@@ -3,10 +3,10 @@
 namespace baize::stats::detail {
 namespace {
 
-/// 1 - exp(a - b), from the exponentials at hand unless they cancel.
-double inside_of(double a, double b, double far_a, double far_b) {
+/// 1 - exp(-apart), from the exponentials at hand unless they cancel.
+double inside_of(double a, double b, double apart, double far_a, double far_b) {
   const double ratio = a > 0 ? far_b / far_a : b > 0 ? far_a * far_b : far_a / far_b;
-  return ratio < 0.5 ? 1 - ratio : -std::expm1(a - b); // 0 / 0 in the farthest tails as well
+  return ratio < 0.5 ? 1 - ratio : -std::expm1(-apart); // 0 / 0 in the farthest tails as well
 }
 
 double log_below(double w) {
@@ -15,9 +15,9 @@ double log_below(double w) {
 
 } // namespace
 
-LogisticSpan logistic_span(double a, double b) {
+LogisticSpan logistic_span(double a, double b, double apart) {
   LogisticSpan span{logistic(a), logistic(b), 1, 0};
-  span.inside = inside_of(a, b, span.low.far, span.high.far);
+  span.inside = inside_of(a, b, apart, span.low.far, span.high.far);
   const double share = span.high.below * span.low.above * span.inside;
   span.log_share =
       share > 1e-290 ? std::log(share) : log_below(b) + log_below(-a) + std::log(span.inside);

@@ -17,13 +17,13 @@ inline Logistic logistic(double w) {
   return w > 0 ? Logistic{rest, tail, far} : Logistic{tail, rest, far};
 }
 
-/// F(b) - F(a) for a < b is F(b) (1 - F(a)) (1 - exp(a - b)): nothing cancels.
+/// F(b) - F(a) is F(b) (1 - F(a)) (1 - exp(-d)), d = b - a above 0: nothing cancels.
 struct LogisticSpan {
   Logistic low;
   Logistic high;
-  double inside;    ///< 1 - exp(a - b)
+  double inside;    ///< 1 - exp(-d)
   double log_share; ///< log(F(b) - F(a))
 };
-LogisticSpan logistic_span(double a, double b);
+LogisticSpan logistic_span(double a, double b, double apart);
 
 } // namespace baize::stats::detail

@@ -50,14 +50,21 @@ struct PairAgreement {
 };
 
 /// Every interval by sessions (see by_session), since balls of one stop are judged
-/// in one mood; a limit's from those of the bias and of log sd, because a deviation
-/// errs further upwards than downwards (where sd is 0 without some session: its own). Supposes
-/// differences that do not grow with the score. Coefficients are absent where they do not exist (an
-/// observer who gave one score throughout). Refuses "unknown_observer", "shared_with_oneself",
-/// "no_shared_rolls" (fewer than two sessions), "option_out_of_range"; degenerate "all_equal" where
-/// no difference differs: bias and shares are filled in all the same. Source: Bland and Altman
-/// (1986) Lancet i:307-310 and (2007) J. Biopharm. Stat. 17:571-582; joining the intervals: Zou GY
-/// (2013) Stat. Methods Med. Res. 22:630-642; the coefficients' as in core/stats.
+/// in one mood. A limit's `se` is its own; its interval joins those of the bias and of
+/// log sd as if the two were independent, for a deviation errs further upwards than
+/// downwards: sqrt((bias - its end)^2 + (multiplier (sd - its end))^2) to either side,
+/// sd taken no further than 9. Where sd is 0 without some session, value -+ t se.
+///
+/// Supposes differences that do not grow with the score. Coefficients are absent where
+/// they do not exist (an observer who gave one score throughout).
+///
+/// Refuses "unknown_observer", "shared_with_oneself", "no_shared_rolls" (fewer than two
+/// sessions), "option_out_of_range"; degenerate "all_equal" where no difference differs:
+/// bias and shares are filled in all the same.
+///
+/// Source: Bland and Altman (1986) Lancet i:307-310 and (2007) J. Biopharm. Stat.
+/// 17:571-582; joining intervals: Zou GY (2013) Stat. Methods Med. Res. 22:630-642; the
+/// coefficients' as in core/stats.
 PairAgreement pair_agreement(const SharedTable& table, const std::string& first,
                              const std::string& second, const PairOptions& options = {});
 
