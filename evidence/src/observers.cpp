@@ -129,9 +129,8 @@ Study observers_page(int worlds) {
   study.tables.push_back(std::move(table));
   study.findings = {
       "From five shared visits on 93 to 97 in 100 intervals hold; with three those of the limits "
-      "of "
-      "agreement hold 99 and are five points wide. The bias is known to 0.6 of a point either way "
-      "after five visits, to a quarter of one after 20.",
+      "of agreement hold 99 and are five points wide. The bias is known to 0.6 of a point either "
+      "way after five visits, to a quarter of one after 20.",
       "A limit of agreement still lies outside its interval on the far side some three times as "
       "often as on the near one.",
       "Coefficients come out low with few visits (kappa by 0.06 at five), and the truth lies above "

@@ -12,19 +12,18 @@
 #include "baize/answers/visit.h"
 #include "baize/answers/work.h"
 #include "baize/answers/work_review.h"
+#include "unit/special.h"
 
 #include <gtest/gtest.h>
-
-#include <limits>
 
 namespace {
 
 using namespace baize;
 using answers::Json;
+using special::kInfinity;
+using special::kNan;
 
 const units::Day kDay = *units::make_day(2025, 4, 7);
-constexpr double kNan = std::numeric_limits<double>::quiet_NaN();
-constexpr double kInfinity = std::numeric_limits<double>::infinity();
 
 template <class T> std::string faults(const std::string& schema, const T& result) {
   return contract::faults(schema, answers::text(answers::to_json(result)));

@@ -1,19 +1,18 @@
 #include "baize/compare/comparison.h"
 #include "baize/stats/random.h"
+#include "unit/special.h"
 
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
 
 #include <algorithm>
 #include <cmath>
-#include <limits>
 
 namespace {
 
 using namespace baize;
 using namespace baize::compare;
-
-constexpr double kInfinity = std::numeric_limits<double>::infinity();
+using special::kInfinity;
 
 Look look(const std::string& method, int day, const std::string& green, double left, double right) {
   Look out;

@@ -1,15 +1,16 @@
 #include "baize/green/kinds.h"
 #include "baize/green/roll_score.h"
 #include "unit/green_samples.h"
+#include "unit/special.h"
 
 #include <rapidcheck/gtest.h>
 
 #include <cmath>
-#include <limits>
 
 namespace {
 
 using namespace baize;
+using special::kInfinity;
 
 green::MarkCount any_count() {
   const auto few = rc::gen::inRange(0, 12);
@@ -112,8 +113,8 @@ RC_GTEST_PROP(RecordsLaws, WhatIsNotFiniteNeverPasses, ()) {
   r.readings[0].day = samples::kToday;
   r.readings[0].kind = "soil_moisture";
   RC_ASSERT(validate(r, samples::kToday).empty());
-  constexpr double kInf = std::numeric_limits<double>::infinity();
-  const double bad = *rc::gen::element(std::nan(""), -std::nan(""), kInf, -kInf, 1e300, -1e300);
+  const double bad =
+      *rc::gen::element(std::nan(""), -std::nan(""), kInfinity, -kInfinity, 1e300, -1e300);
   spoil(r, bad, *rc::gen::inRange(0, 15));
   RC_ASSERT(!validate(r, samples::kToday).empty());
 }

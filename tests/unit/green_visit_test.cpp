@@ -3,16 +3,14 @@
 
 #include <cmath>
 #include <functional>
-#include <limits>
 
 namespace {
 
 using namespace baize;
 using green::Visit;
 
+using special::kInfinity;
 using special::kNan;
-
-const double kInf = std::numeric_limits<double>::infinity();
 
 struct VisitCase {
   const char* code;
@@ -54,7 +52,7 @@ const VisitCase kVisitCases[] = {
     {"distance_out_of_range", [](Visit& v) { distance(v, 90); }},
     {"distance_out_of_range", [](Visit& v) { distance(v, std::nextafter(30, 31)); }},
     {"distance_out_of_range", [](Visit& v) { distance(v, kNan); }},
-    {"distance_out_of_range", [](Visit& v) { distance(v, kInf); }},
+    {"distance_out_of_range", [](Visit& v) { distance(v, kInfinity); }},
     {"score_out_of_range", [](Visit& v) { v.runs[0].rolls[0].score = 0; }},
     {"score_out_of_range", [](Visit& v) { v.runs[0].rolls[0].score = 11; }},
     {"mark_time_out_of_range", [](Visit& v) { mark_at(v, -0.1); }},

@@ -1,14 +1,12 @@
 #include "baize/speed/place.h"
+#include "unit/special.h"
 
 #include <gtest/gtest.h>
-
-#include <limits>
 
 namespace {
 
 using namespace baize::speed;
-
-const double kNan = std::numeric_limits<double>::quiet_NaN();
+using special::kNan;
 
 TEST(Place, ByPencil) {
   // Release 2 m/s, 4 m: a = 4 / 8 = 0.5 m/s2, rest after 4 s. At 1 s:

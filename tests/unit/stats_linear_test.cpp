@@ -1,12 +1,12 @@
 #include "baize/stats/least_squares.h"
 #include "baize/stats/one_way_anova.h"
+#include "unit/special.h"
 
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
 
 #include <algorithm>
 #include <cmath>
-#include <limits>
 #include <string>
 
 namespace {
@@ -14,8 +14,7 @@ namespace {
 using namespace baize::stats;
 using Rows = std::vector<LeastSquaresRow>;
 using Groups = std::vector<std::vector<double>>;
-
-constexpr double kNan = std::numeric_limits<double>::quiet_NaN();
+using special::kNan;
 
 // Pencil: (0,1) (1,3) (2,4) (4,9): slope 69/35, constant 4/5; residual SS 36.75 -
 // 69^2/140; slope's error sqrt(s2 4/35).

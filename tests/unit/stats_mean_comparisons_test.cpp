@@ -3,13 +3,13 @@
 #include "baize/stats/mean_comparisons.h"
 #include "baize/stats/random.h"
 #include "baize/stats/studentized_range.h"
+#include "unit/special.h"
 
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
 
 #include <algorithm>
 #include <cmath>
-#include <limits>
 #include <set>
 
 namespace {
@@ -18,8 +18,7 @@ using namespace baize::stats;
 using Values = std::vector<double>;
 using Letters = std::vector<std::string>;
 using Pairs = std::vector<std::pair<std::size_t, std::size_t>>;
-
-constexpr double kInf = std::numeric_limits<double>::infinity();
+using special::kInfinity;
 
 // Pencil: 9 8 6 5, all pairs further apart than 2 differ.
 TEST(CompactLetters, ByPencil) {
@@ -109,7 +108,7 @@ TEST(CompareMeans, RefusesInOneSentence) {
   EXPECT_EQ(code(means, good, 1), "option_out_of_range");
   EXPECT_EQ(code({1}, {}), "too_few");
   EXPECT_EQ(code(Values(201, 1), {}), "too_many");
-  EXPECT_EQ(code({1, kInf, 2}, good), "not_finite");
+  EXPECT_EQ(code({1, kInfinity, 2}, good), "not_finite");
   EXPECT_EQ(code(means, {good[0], good[1]}), "pairs_incomplete");
   EXPECT_EQ(code(means, {good[0], good[1], good[1]}), "pairs_incomplete");
   auto bad = good;
@@ -123,9 +122,9 @@ TEST(Dunnett, EndsInKnownCases) {
   EXPECT_NEAR(dunnett_upper(2.1, {0.6}, 14), 2 * t_upper(2.1, 14), 1e-13);
   EXPECT_NEAR(dunnett_upper(2.1, {0.6}, 14, false), t_upper(2.1, 14), 1e-13);
   EXPECT_NEAR(dunnett_upper(9, {0.9}, 14) / (2 * t_upper(9, 14)), 1, 1e-11);
-  EXPECT_NEAR(dunnett_upper(7, {0.9}, kInf) / (2 * normal_upper(7)), 1, 1e-11);
+  EXPECT_NEAR(dunnett_upper(7, {0.9}, kInfinity) / (2 * normal_upper(7)), 1, 1e-11);
   const double each = 2 * normal_upper(1.7);
-  EXPECT_NEAR(dunnett_upper(1.7, {1e-6, 1e-6, 1e-6}, kInf), 1 - std::pow(1 - each, 3), 1e-10);
+  EXPECT_NEAR(dunnett_upper(1.7, {1e-6, 1e-6, 1e-6}, kInfinity), 1 - std::pow(1 - each, 3), 1e-10);
   EXPECT_NEAR(dunnett_critical(0.05, {0.7}, 9), t_quantile(0.975, 9), 1e-10);
   EXPECT_TRUE(std::isnan(dunnett_upper(1, {1}, 9)));
   EXPECT_TRUE(std::isnan(dunnett_upper(1, {0.5}, 0.5)));
@@ -170,10 +169,10 @@ TEST(Dunnett, PAndIntervalAgree) {
   const auto less = dunnett({20, 25, 21, 16}, {6, 5, 4, 7}, 0, 9, 18, {Against::less, 0.95});
   EXPECT_GT(less.comparisons[0].p, 0.99);
   EXPECT_LT(less.comparisons[2].p, both.comparisons[2].p);
-  EXPECT_EQ(less.comparisons[2].interval.low, -kInf);
+  EXPECT_EQ(less.comparisons[2].interval.low, -kInfinity);
   const auto greater = dunnett({20, 25, 21, 16}, {6, 5, 4, 7}, 0, 9, 18, {Against::greater, 0.95});
   EXPECT_LT(greater.comparisons[0].p, both.comparisons[0].p);
-  EXPECT_EQ(greater.comparisons[0].interval.high, kInf);
+  EXPECT_EQ(greater.comparisons[0].interval.high, kInfinity);
 }
 
 TEST(Dunnett, RefusesInOneSentence) {
@@ -189,7 +188,7 @@ TEST(Dunnett, RefusesInOneSentence) {
   EXPECT_EQ(code({1}, {3}, 0, 1, 4), "too_few");
   EXPECT_EQ(code(Values(202, 1), std::vector<int>(202, 2), 0, 1, 4), "too_many");
   EXPECT_EQ(code({1, 2}, {3}, 0, 1, 4), "lengths_differ");
-  EXPECT_EQ(code({1, kInf}, {3, 3}, 0, 1, 4), "not_finite");
+  EXPECT_EQ(code({1, kInfinity}, {3, 3}, 0, 1, 4), "not_finite");
   EXPECT_EQ(code({1, 2}, {3, 0}, 0, 1, 4), "count_out_of_range");
   EXPECT_EQ(code({1, 2}, {3, 3}, 0, 0, 4), "variance_out_of_range");
   EXPECT_EQ(code({1, 2}, {3, 3}, 0, 1, 0.5), "df_out_of_range");

@@ -1,17 +1,18 @@
 #include "baize/stats/distributions.h"
 #include "baize/stats/least_squares.h"
 #include "baize/stats/nonlinear_least_squares.h"
+#include "unit/special.h"
 
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
 
 #include <cmath>
-#include <limits>
 
 namespace {
 
 using namespace baize::stats;
 using Values = std::vector<double>;
+using special::kNan;
 
 double line(const Values& b, std::size_t row) {
   return b[0] + b[1] * static_cast<double>(row);
@@ -75,7 +76,6 @@ TEST(NonlinearLeastSquares, RefusesInOneSentence) {
     EXPECT_TRUE(fit.parameters.empty());
     return fit.summary.problem.code;
   };
-  constexpr double kNan = std::numeric_limits<double>::quiet_NaN();
   EXPECT_EQ(code({3, 2, 1}, {1, 1}, {0}), "option_out_of_range");
   EXPECT_EQ(code({3, 2, 1}, {1, 1}, {10, 1}), "option_out_of_range");
   EXPECT_EQ(code({3, 2, 1}, {1, 1}, {10, 1e-9, 1}), "option_out_of_range");

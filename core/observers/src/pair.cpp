@@ -113,11 +113,17 @@ void limits(PairAgreement& found, const Parts& parts, double multiplier) {
   for (const Part& part : parts.of) {
     sessions.push_back(part.differences);
   }
+  const auto whole = spread(sessions);
+  std::vector<std::optional<Spread>> without;
+  without.reserve(sessions.size());
+  for (std::size_t i = 0; i < sessions.size(); ++i) {
+    without.push_back(spread(sessions, i));
+  }
   const auto figure = [&](const auto& value) {
     return by_session(
                parts.of.size(),
                [&](std::optional<std::size_t> left_out) -> std::optional<double> {
-                 const auto of = spread(sessions, left_out);
+                 const auto& of = left_out ? without[*left_out] : whole;
                  return of ? std::optional(value(*of)) : std::nullopt;
                },
                parts.confidence)
@@ -137,7 +143,7 @@ void limits(PairAgreement& found, const Parts& parts, double multiplier) {
   found.bias = figure([](const Spread& of) { return of.mean; });
   found.lower_limit = limit(-multiplier);
   found.upper_limit = limit(multiplier);
-  if (const auto whole = spread(sessions)) {
+  if (whole) {
     found.sd_within = std::sqrt(whole->within);
     found.sd_between = std::sqrt(whole->between);
     found.sd = std::sqrt(whole->total);

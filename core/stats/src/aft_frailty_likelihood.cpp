@@ -14,6 +14,12 @@ AftFrailtyLikelihood::AftFrailtyLikelihood(const StandardTimes& times,
     : times_(times), design_(design), distribution_(distribution), clusters_(clusters),
       nodes_(nodes) {}
 
+AftFrailtyLikelihood::Here AftFrailtyLikelihood::here_at(const Eigen::VectorXd& centre,
+                                                         const Eigen::VectorXd& at) const {
+  const Eigen::Index columns = design_.cols();
+  return {centre, AftRate(at(columns), times_.unit), std::exp(at(columns + 1))};
+}
+
 AftRow AftFrailtyLikelihood::row(std::size_t i) const {
   return {times_.low[i], times_.high[i]};
 }
@@ -83,8 +89,7 @@ AftFrailtyLikelihood::Weighed AftFrailtyLikelihood::weigh(const Here& here,
 
 double AftFrailtyLikelihood::value(const Eigen::VectorXd& at) const {
   const Eigen::VectorXd centre = design_ * at.head(design_.cols());
-  const Here here{centre, AftRate(at(design_.cols()), times_.unit),
-                  std::exp(at(design_.cols() + 1))};
+  const Here here = here_at(centre, at);
   double sum = times_.jacobian;
   for (const ClusterPlaces& cluster : clusters_) {
     sum += weigh(here, cluster).log_integral;
@@ -134,7 +139,7 @@ void AftFrailtyLikelihood::add_cluster(const Here& here, const ClusterPlaces& cl
 AftSlopes AftFrailtyLikelihood::slopes(const Eigen::VectorXd& at) const {
   const Eigen::Index columns = design_.cols();
   const Eigen::VectorXd centre = design_ * at.head(columns);
-  const Here here{centre, AftRate(at(columns), times_.unit), std::exp(at(columns + 1))};
+  const Here here = here_at(centre, at);
   AftSlopes out{times_.jacobian, Eigen::VectorXd::Zero(size()),
                 Eigen::MatrixXd::Zero(size(), size())};
   for (const ClusterPlaces& cluster : clusters_) {
@@ -172,8 +177,7 @@ double AftFrailtyLikelihood::slope_at_zero(const Eigen::VectorXd& plain) const {
 AftFrailtyLikelihood::Effect AftFrailtyLikelihood::effect(const Eigen::VectorXd& at,
                                                           const ClusterPlaces& cluster) const {
   const Eigen::VectorXd centre = design_ * at.head(design_.cols());
-  const Here here{centre, AftRate(at(design_.cols()), times_.unit),
-                  std::exp(at(design_.cols() + 1))};
+  const Here here = here_at(centre, at);
   const Weighed weighed = weigh(here, cluster);
   Effect out;
   double square = 0;

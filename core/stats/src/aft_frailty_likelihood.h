@@ -47,6 +47,8 @@ class AftFrailtyLikelihood {
     std::vector<double> weight; ///< of each node, adding up to 1
     double log_integral = 0;
   };
+  /// Of ratios, rate and, last, the log spread; keeps a reference to `centre`.
+  Here here_at(const Eigen::VectorXd& centre, const Eigen::VectorXd& at) const;
   AftRow row(std::size_t i) const;
   double joint(const Here& here, const ClusterPlaces& cluster, double u) const;
   Peak peak(const Here& here, const ClusterPlaces& cluster) const;

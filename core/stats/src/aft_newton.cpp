@@ -89,16 +89,14 @@ Place start(const AftLikelihood& likelihood, const StandardTimes& times,
 Place next_place(const AftLikelihood& likelihood, const Eigen::VectorXd& at,
                  const AftSlopes& slopes, const Eigen::VectorXd& move) {
   const double gain = slopes.gradient.dot(move);
-  double length = std::min(longest(at, move), likelihood.reach(at, move));
-  Eigen::VectorXd place = moved(at, move, length);
-  AftSlopes next = likelihood.slopes(place);
-  // Close to the top rounding hides the gain; there the full step is right.
-  while (gain > 1e-9 && length > 1e-12 && !(next.value >= slopes.value + 1e-4 * length * gain)) {
-    length /= 2;
-    place = moved(at, move, length);
-    next = likelihood.slopes(place);
+  for (double length = std::min(longest(at, move), likelihood.reach(at, move));; length /= 2) {
+    Eigen::VectorXd place = moved(at, move, length);
+    AftSlopes next = likelihood.slopes(place);
+    // Close to the top rounding hides the gain; there the full step is right.
+    if (!(gain > 1e-9 && length > 1e-12) || next.value >= slopes.value + 1e-4 * length * gain) {
+      return {std::move(place), std::move(next)};
+    }
   }
-  return {std::move(place), std::move(next)};
 }
 
 /// Nothing is left to gain, or only what rounding makes up and no step takes away.
