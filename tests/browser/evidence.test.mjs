@@ -66,6 +66,18 @@ for (const [place, title] of [["observers", "Observers"], ["consistency", "Consi
   });
 }
 
+test("observers: on the phone a pair's four columns are in view", async () => {
+  const { page, wrong } = await openPage(browser, phone);
+  await page.goto(at("observers"));
+  const pair = page.locator(".multiples").filter({ hasText: "less" }).first();
+  await pair.getByText("The numbers").first().click();
+  const table = pair.locator(".table").first();
+  await table.getByText("Lower limit").waitFor();
+  const beyond = await table.evaluate((one) => one.scrollWidth - one.clientWidth);
+  assert.ok(beyond <= 0, `${beyond} px of the table are out of view`);
+  assert.deepEqual(wrong, []);
+});
+
 test("trials: drawn by lot, then the records compared", async () => {
   const { page, wrong } = await openPage(browser);
   await page.goto(at("trials"));
