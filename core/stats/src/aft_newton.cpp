@@ -89,13 +89,15 @@ Place start(const AftLikelihood& likelihood, const StandardTimes& times,
 Place next_place(const AftLikelihood& likelihood, const Eigen::VectorXd& at,
                  const AftSlopes& slopes, const Eigen::VectorXd& move) {
   const double gain = slopes.gradient.dot(move);
-  for (double length = std::min(longest(at, move), likelihood.reach(at, move));; length /= 2) {
+  double length = std::min(longest(at, move), likelihood.reach(at, move));
+  while (true) {
     Eigen::VectorXd place = moved(at, move, length);
     AftSlopes next = likelihood.slopes(place);
     // Close to the top rounding hides the gain; there the full step is right.
     if (!(gain > 1e-9 && length > 1e-12) || next.value >= slopes.value + 1e-4 * length * gain) {
       return {std::move(place), std::move(next)};
     }
+    length /= 2;
   }
 }
 
